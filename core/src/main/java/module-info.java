@@ -5,4 +5,15 @@ import org.jspecify.annotations.NullMarked;
 module org.hoopwright {
   requires static transitive org.jspecify;
   requires com.google.common; // not transitive: Guava stays out of public signatures
+
+  exports org.hoopwright;
+  exports org.hoopwright.bed;
+  exports org.hoopwright.bench;
+  exports org.hoopwright.finding;
+  exports org.hoopwright.frame;
+  exports org.hoopwright.geometry;
+  exports org.hoopwright.material;
+  exports org.hoopwright.replay;
+  exports org.hoopwright.route;
+  exports org.hoopwright.units;
 }

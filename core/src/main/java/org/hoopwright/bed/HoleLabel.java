@@ -1,0 +1,23 @@
+package org.hoopwright.bed;
+
+/** What a hole carries in a pattern. */
+public enum HoleLabel {
+  /** No string. */
+  NONE,
+  /** The end of a main. */
+  MAIN,
+  /** The end of a cross. */
+  CROSS,
+  /** The end of a main and the end of a cross: the hole is shared. */
+  BOTH;
+
+  /** Whether a main ends here. */
+  public boolean main() {
+    return this == MAIN || this == BOTH;
+  }
+
+  /** Whether a cross ends here. */
+  public boolean cross() {
+    return this == CROSS || this == BOTH;
+  }
+}

@@ -1,0 +1,259 @@
+package org.hoopwright.bench;
+
+import java.util.Optional;
+import org.hoopwright.frame.Layout;
+import org.hoopwright.geometry.Side;
+import org.hoopwright.material.Gauge;
+import org.hoopwright.material.Material;
+import org.hoopwright.material.StringSpec;
+import org.hoopwright.route.RouteRequest;
+import org.hoopwright.units.Force;
+
+/**
+ * What is to be done: string, tensions, bench and routes wanted. Immutable; {@link #builder()}
+ * starts with nothing said, and what is not said follows from the layout: the middle of the maker's
+ * tension range, else 245 N for tennis and other games, 105 N for badminton, 115 N for squash, 135
+ * N for racquetball; gauge 16, 21, 17, 17; nylon (all our choice).
+ */
+public final class Job {
+
+  private final RouteRequest routes;
+  private final Optional<Force> mainsTension;
+  private final Optional<Force> crossesTension;
+  private final Force lastPullExtra;
+  private final Optional<StringSpec> mainsString;
+  private final Optional<StringSpec> crossesString;
+  private final Bench bench;
+  private final int leadLimit;
+  private final Optional<StartMethod> startMethod;
+  private final Optional<Side> anchorSide;
+  private final boolean clampInHeadZoneAllowed;
+
+  private Job(Builder b) {
+    this.routes = b.routes;
+    this.mainsTension = b.mainsTension;
+    this.crossesTension = b.crossesTension;
+    this.lastPullExtra = b.lastPullExtra;
+    this.mainsString = b.mainsString;
+    this.crossesString = b.crossesString;
+    this.bench = b.bench;
+    this.leadLimit = b.leadLimit;
+    this.startMethod = b.startMethod;
+    this.anchorSide = b.anchorSide;
+    this.clampInHeadZoneAllowed = b.clampInHeadZoneAllowed;
+  }
+
+  /** Starts with nothing said. */
+  public static Builder builder() {
+    return new Builder();
+  }
+
+  /** A job with nothing said. */
+  public static Job standard() {
+    return builder().build();
+  }
+
+  /** Which routes are wanted, and their limits. */
+  public RouteRequest routes() {
+    return routes;
+  }
+
+  /** The reference tension of the mains of this layout. */
+  public Force mainsTension(Layout layout) {
+    return mainsTension.orElseGet(() -> usualTension(layout));
+  }
+
+  /**
+   * The reference tension of the crosses of this layout; that of the mains when nothing is said.
+   */
+  public Force crossesTension(Layout layout) {
+    return crossesTension.orElseGet(() -> mainsTension(layout));
+  }
+
+  /** What is added for the last pull before a knot. */
+  public Force lastPullExtra() {
+    return lastPullExtra;
+  }
+
+  /** The string of the mains. */
+  public StringSpec mainsString(Layout layout) {
+    return mainsString.orElseGet(() -> usualString(layout));
+  }
+
+  /** The string of the crosses; that of the mains when nothing is said. */
+  public StringSpec crossesString(Layout layout) {
+    return crossesString.orElseGet(() -> mainsString(layout));
+  }
+
+  /** Whether mains and crosses are of different string, which takes two pieces. */
+  public boolean hybrid(Layout layout) {
+    return !mainsString(layout).equals(crossesString(layout));
+  }
+
+  /** What is at hand. */
+  public Bench bench() {
+    return bench;
+  }
+
+  /** By how many mains one side may be ahead of the other: 1 to 3. */
+  public int leadLimit() {
+    return leadLimit;
+  }
+
+  /** The start that is asked for; empty to choose by bench and frame. */
+  public Optional<StartMethod> startMethod() {
+    return startMethod;
+  }
+
+  /** The side whose main is the anchor main; empty for the short side. */
+  public Optional<Side> anchorSide() {
+    return anchorSide;
+  }
+
+  /** Whether a starting clamp may be set outside in the head zone, which is warned of. */
+  public boolean clampInHeadZoneAllowed() {
+    return clampInHeadZoneAllowed;
+  }
+
+  private static Force usualTension(Layout layout) {
+    return layout
+        .tension()
+        .map(t -> Force.ofNewtons((t.least().newtons() + t.most().newtons()) / 2))
+        .orElseGet(
+            () ->
+                Force.ofNewtons(
+                    switch (layout.game()) {
+                      case TENNIS, OTHER -> 245;
+                      case BADMINTON -> 105;
+                      case SQUASH -> 115;
+                      case RACQUETBALL -> 135;
+                    }));
+  }
+
+  private static StringSpec usualString(Layout layout) {
+    Gauge gauge =
+        switch (layout.game()) {
+          case TENNIS, OTHER -> Gauge.G16;
+          case BADMINTON -> Gauge.G21;
+          case SQUASH, RACQUETBALL -> Gauge.G17;
+        };
+    return new StringSpec(gauge, Material.NYLON);
+  }
+
+  /** Gathers a job. Not thread-safe. */
+  public static final class Builder {
+    private RouteRequest routes = RouteRequest.defaults();
+    private Optional<Force> mainsTension = Optional.empty();
+    private Optional<Force> crossesTension = Optional.empty();
+    private Force lastPullExtra = Force.ofNewtons(0);
+    private Optional<StringSpec> mainsString = Optional.empty();
+    private Optional<StringSpec> crossesString = Optional.empty();
+    private Bench bench = Bench.standard();
+    private int leadLimit = 2;
+    private Optional<StartMethod> startMethod = Optional.empty();
+    private Optional<Side> anchorSide = Optional.empty();
+    private boolean clampInHeadZoneAllowed = false;
+
+    private Builder() {}
+
+    /**
+     * Which routes are wanted. Starting clamps are taken from the bench, whatever the request says.
+     */
+    public Builder routes(RouteRequest value) {
+      routes = value;
+      return this;
+    }
+
+    /**
+     * The reference tension of the mains, and of the crosses unless they have their own.
+     *
+     * @throws IllegalArgumentException when it is zero
+     */
+    public Builder mainsTension(Force value) {
+      mainsTension = Optional.of(pullable(value));
+      return this;
+    }
+
+    /**
+     * The reference tension of the crosses.
+     *
+     * @throws IllegalArgumentException when it is zero
+     */
+    public Builder crossesTension(Force value) {
+      crossesTension = Optional.of(pullable(value));
+      return this;
+    }
+
+    /** What is added for the last pull before a knot. */
+    public Builder lastPullExtra(Force value) {
+      lastPullExtra = value;
+      return this;
+    }
+
+    /** The string of mains and crosses. */
+    public Builder string(StringSpec value) {
+      mainsString = Optional.of(value);
+      crossesString = Optional.of(value);
+      return this;
+    }
+
+    /** The string of the mains and that of the crosses. */
+    public Builder strings(StringSpec mains, StringSpec crosses) {
+      mainsString = Optional.of(mains);
+      crossesString = Optional.of(crosses);
+      return this;
+    }
+
+    /** What is at hand. */
+    public Builder bench(Bench value) {
+      bench = value;
+      return this;
+    }
+
+    /**
+     * By how many mains one side may be ahead.
+     *
+     * @throws IllegalArgumentException when it is not from 1 to 3: common practice is 2, at most 3
+     *     (racket-service page "A Brief Glossary of Terms")
+     */
+    public Builder leadLimit(int mains) {
+      if (mains < 1 || mains > 3) {
+        throw new IllegalArgumentException(
+            "The lead limit (%d) must be from 1 to 3 mains.".formatted(mains));
+      }
+      leadLimit = mains;
+      return this;
+    }
+
+    /** Asks for a start. */
+    public Builder startMethod(StartMethod value) {
+      startMethod = Optional.of(value);
+      return this;
+    }
+
+    /** Asks for the side of the anchor main. */
+    public Builder anchorSide(Side value) {
+      anchorSide = Optional.of(value);
+      return this;
+    }
+
+    /** Allows a starting clamp outside in the head zone, with a warning. */
+    public Builder clampInHeadZoneAllowed(boolean value) {
+      clampInHeadZoneAllowed = value;
+      return this;
+    }
+
+    /** The job. */
+    public Job build() {
+      return new Job(this);
+    }
+
+    private static Force pullable(Force value) {
+      if (value.newtons() <= 0) {
+        throw new IllegalArgumentException(
+            "The tension (" + value.newtons() + " N) must be more than 0 N.");
+      }
+      return value;
+    }
+  }
+}

@@ -1,0 +1,125 @@
+package org.hoopwright.finding;
+
+/**
+ * Every kind of finding, in one table. Codes are stable: one is never renamed and never used for
+ * something else.
+ *
+ * <p>Groups: the file and its format; holes; hoop; mains; crosses; shared, blocked and tie-off
+ * holes; route and start; tension; bench.
+ */
+public enum FindingCode {
+  // The file and its format.
+  JSON_SYNTAX("json-syntax", Severity.ERROR, "The text is not JSON."),
+  JSON_EMPTY("json-empty", Severity.ERROR, "The file holds nothing."),
+  JSON_LIMIT("json-limit", Severity.ERROR, "The file is larger or deeper than a layout may be."),
+  DUPLICATE_MEMBER("duplicate-member", Severity.ERROR, "A member is stated twice."),
+  UNKNOWN_MEMBER("unknown-member", Severity.ERROR, "A member is not one of the format's."),
+  MISSING_MEMBER("missing-member", Severity.ERROR, "A needed member is missing."),
+  WRONG_TYPE("wrong-type", Severity.ERROR, "A value is of the wrong kind."),
+  WRONG_VALUE("wrong-value", Severity.ERROR, "A value is not one of those allowed."),
+  NUMBER_RANGE("number-range", Severity.ERROR, "A number is out of its range."),
+  FORMAT_VERSION("format-version", Severity.ERROR, "The file is of another format or version."),
+  BAD_HOLE_NAME("bad-hole-name", Severity.ERROR, "A text is not a hole name."),
+  SUSPECT_TEXT(
+      "suspect-text",
+      Severity.WARNING,
+      "A text holds characters that do not show or that change how it shows."),
+
+  // Holes.
+  UNKNOWN_HOLE("unknown-hole", Severity.ERROR, "A hole is named that the counts do not have."),
+  HOLE_TWICE("hole-twice", Severity.WARNING, "A hole is named twice in one list."),
+  HOLE_ORDER("hole-order", Severity.ERROR, "Positions do not follow the order of the holes."),
+  HOLE_OFF_HOOP("hole-off-hoop", Severity.WARNING, "A hole lies away from the hoop."),
+  BORE_TOO_SMALL(
+      "bore-too-small", Severity.ERROR, "A hole's bore is smaller than what it must take."),
+  NO_RUN_SIDES(
+      "no-run-sides",
+      Severity.ERROR,
+      "A forbidden stretch does not join two different holes of a side."),
+
+  // Hoop.
+  HOOP_SHAPE("hoop-shape", Severity.ERROR, "The hoop is no closed outline round the long axis."),
+  HOOP_OFF_CENTRE(
+      "hoop-off-centre",
+      Severity.WARNING,
+      "The origin is not at the middle of the hoop's inside length."),
+
+  // Mains.
+  MAINS_ODD("mains-odd", Severity.ERROR, "An odd number of mains is not supported."),
+  MAINS_TOO_FEW("mains-too-few", Severity.ERROR, "There are too few mains."),
+  MAINS_SKIP_MISSING(
+      "mains-skip-missing",
+      Severity.ERROR,
+      "The layout does not say which holes the mains leave out."),
+  MAINS_NO_HOLE("mains-no-hole", Severity.ERROR, "There are not enough holes for the mains."),
+  MAIN_HOLE_BLOCKED("main-hole-blocked", Severity.ERROR, "A main needs a blocked hole."),
+  OFFSETS_COUNT(
+      "offsets-count",
+      Severity.ERROR,
+      "The number of measured offsets is not the number of strings."),
+  OFFSETS_ORDER("offsets-order", Severity.ERROR, "Measured offsets do not grow."),
+  OFFSET_OUTSIDE("offset-outside", Severity.ERROR, "A measured offset lies outside the hoop."),
+  OFFSETS_WITHOUT_SKIP(
+      "offsets-without-skip", Severity.ERROR, "Measured offsets need stated skip rules."),
+
+  // Crosses.
+  CROSSES_TOO_FEW("crosses-too-few", Severity.ERROR, "There are too few crosses."),
+  CROSSES_NO_HOLE("crosses-no-hole", Severity.ERROR, "There are not enough holes for the crosses."),
+  CROSSES_HOLES_LEFT("crosses-holes-left", Severity.WARNING, "Free holes are left over."),
+  CROSSES_FIRST("crosses-first", Severity.ERROR, "The first cross cannot take the stated hole."),
+  CROSSES_LAST("crosses-last", Severity.ERROR, "The last cross does not take the stated hole."),
+  CROSS_HOLE_BLOCKED("cross-hole-blocked", Severity.NOTE, "A blocked hole is passed by."),
+  SHARED_CHOICE(
+      "shared-choice",
+      Severity.WARNING,
+      "More holes are shared than are needed, and one choice among them was made."),
+  SHARED_UNUSED("shared-unused", Severity.NOTE, "A shared hole carries one string only."),
+
+  // Start, direction and route.
+  HEAD_ZONE_HOLE("head-zone-hole", Severity.ERROR, "The head zone's last hole is not at the head."),
+  NO_ROUTE("no-route", Severity.ERROR, "No route exists."),
+  MAKER_DEPARTURE(
+      "maker-departure", Severity.WARNING, "The plan departs from what the frame's maker asks."),
+  START_CLAMP_HEAD_ZONE(
+      "start-clamp-head-zone",
+      Severity.WARNING,
+      "A starting clamp is set outside in the head zone."),
+  CLAMP_AWAY(
+      "clamp-away", Severity.NOTE, "A clamp is set away from the frame to leave crosses open."),
+
+  // Tension.
+  TENSION_RANGE("tension-range", Severity.ERROR, "The tension range is empty."),
+  TENSION_ABOVE_MAX("tension-above-max", Severity.WARNING, "A pull is above the maker's limit."),
+  TENSION_BELOW_MIN("tension-below-min", Severity.NOTE, "A pull is below the maker's range."),
+
+  // Governing bodies.
+  RULE_SIZE("rule-size", Severity.WARNING, "A dimension is beyond the game's rules."),
+
+  // The bench.
+  REPLAY_BREACH("replay-breach", Severity.ERROR, "The plan breaks a rule of the bench.");
+
+  private final String code;
+  private final Severity severity;
+  private final String summary;
+
+  FindingCode(String code, Severity severity, String summary) {
+    this.code = code;
+    this.severity = severity;
+    this.summary = summary;
+  }
+
+  /** The stable code in kebab-case. */
+  public String code() {
+    return code;
+  }
+
+  /** How grave a finding of this kind is. */
+  public Severity severity() {
+    return severity;
+  }
+
+  /** What findings of this kind say, without values. */
+  public String summary() {
+    return summary;
+  }
+}

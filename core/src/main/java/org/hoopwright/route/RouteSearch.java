@@ -1,0 +1,240 @@
+package org.hoopwright.route;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.hoopwright.bed.Bed;
+
+/**
+ * Finds every route that the rules allow, and ranks them.
+ *
+ * <p>The rules:
+ *
+ * <ol>
+ *   <li>Every span is strung exactly once, over all pieces.
+ *   <li>No hole carries more than its bore; blocked holes carry nothing.
+ *   <li>A run joins two different holes of one side, at most the run limit apart, and passes no
+ *       forbidden stretch. Only the centre loop joins left and right.
+ *   <li>The mains begin with the centre loop at the start end and go in from the axis outwards.
+ *       Each end opens with mains 1 … n or 1 … n−1 of its own side; only main n may be strung by
+ *       the other end, or after a cross.
+ *   <li>Until main n of both sides is in, only the first two and the last two crosses of the order
+ *       may be strung, outermost first at each end of the order; then the rest, in order. This
+ *       needs 5 crosses and 4 mains a side; below that the openings are 1 … n. The least frame has
+ *       2 mains a side and 2 crosses.
+ *   <li>A knot is tied in a tie-off hole with a free knot place, 1 to knot-limit places from the
+ *       exit on the same side, round a span through that hole that has had its own pull and is not
+ *       that end's last. One knot a hole.
+ *   <li>One piece: both ends string their opening mains in turn; then the short end strings all
+ *       that it ever will, at most two crosses among them, and is tied (or waits for its anchor);
+ *       only then does the long end go on. Two pieces: the mains, tied at both ends, then the
+ *       crosses; or, once the short end is tied, the long end goes on into crosses and a second
+ *       piece, begun when the long end is tied, strings the rest.
+ * </ol>
+ *
+ * <p>Cost: the orders of passes are few (18 for one start end and direction on ordinary frames),
+ * each linear in the spans. The search is exact, stateless and deterministic: the same bed and
+ * request give the same result on every JVM.
+ */
+public final class RouteSearch {
+
+  /**
+   * String used up by each passage through the frame, in mm: our choice, a usual beam in the
+   * string's plane.
+   */
+  public static final double PASSAGE_MM = 12.0;
+
+  /**
+   * How many crosses are strung before a starting clamp on the first one is replaced by a knot
+   * (Racquet Sports Industry, "Starting clamp", 2004/03).
+   */
+  public static final int CROSSES_BEFORE_REPULL = 3;
+
+  private RouteSearch() {}
+
+  /**
+   * Finds and ranks all routes of a bed.
+   *
+   * @param bed the bed
+   * @param request what is asked
+   */
+  public static RouteResult search(Bed bed, RouteRequest request) {
+    RouteRanking ranking = new RouteRanking(bed, request.preferences());
+    Collector all = new Collector(bed, request, Set.of(), ranking, false);
+    boolean complete = all.run();
+    List<Best> classes = new ArrayList<>(all.classes.values());
+    classes.sort((a, b) -> ranking.compare(a.candidate, b.candidate));
+    List<RankedRoute> ranked = new ArrayList<>();
+    for (int i = 0; i < classes.size(); i++) {
+      Candidate c = classes.get(i).candidate;
+      String why =
+          classes.size() == 1
+              ? "It is the only order of passes that the rules allow."
+              : i + 1 < classes.size()
+                  ? ranking.why(c, classes.get(i + 1).candidate)
+                  : "It is the last of " + classes.size() + " orders of passes.";
+      ranked.add(new RankedRoute(c.route(), ranking.values(c), why, classes.get(i).variants));
+    }
+    RouteResult.Status status =
+        !complete
+            ? RouteResult.Status.LIMIT_REACHED
+            : ranked.isEmpty() ? RouteResult.Status.PROVEN_ABSENT : RouteResult.Status.FOUND;
+    List<Obstacle> obstacles =
+        status == RouteResult.Status.PROVEN_ABSENT
+            ? Obstacles.smallestSet(bed, request)
+            : List.of();
+    return new RouteResult(
+        status, ranked, all.orders.size(), all.budget.nodes(), obstacles, request);
+  }
+
+  /**
+   * Every way to knot a route's order of passes, each as a route of its own, best first.
+   *
+   * @param bed the bed the route was found for
+   * @param request what was asked
+   * @param route a route of that search
+   */
+  public static List<Route> knotVariants(Bed bed, RouteRequest request, Route route) {
+    RouteRanking ranking = new RouteRanking(bed, request.preferences());
+    RouteModel model = new RouteModel(bed, new RouteRules(bed.layout(), request, Set.of()));
+    NodeBudget budget = new NodeBudget(request.maxNodes(), request.cancelled());
+    Timeline timeline = new Timeline(model);
+    List<Candidate> found = new ArrayList<>();
+    String wanted = RouteNotation.passes(route);
+    try {
+      new PassOrderSearch(
+              model,
+              budget,
+              order -> {
+                if (order.start() == route.mainsStart() && order.direction() == route.direction()) {
+                  List<Candidate> here = new ArrayList<>();
+                  new KnotSearch(model, budget)
+                      .forEach(
+                          order,
+                          k ->
+                              here.add(
+                                  new Candidate(
+                                      model,
+                                      order,
+                                      k,
+                                      timeline.measure(order, k),
+                                      Timeline.departures(model, order))));
+                  if (!here.isEmpty() && RouteNotation.passes(here.get(0).route()).equals(wanted)) {
+                    found.addAll(here);
+                  }
+                }
+              })
+          .run();
+    } catch (NodeBudget.Spent e) {
+      // The variants found so far are still variants.
+    }
+    found.sort(ranking);
+    return found.stream().map(Candidate::route).distinct().toList();
+  }
+
+  /**
+   * Whether any route exists when these facts are set aside; a search that reaches its limit counts
+   * as none.
+   */
+  static boolean anyRoute(Bed bed, RouteRequest request, Set<RouteRules.Fact> setAside) {
+    Collector c =
+        new Collector(bed, request, setAside, new RouteRanking(bed, request.preferences()), true);
+    c.run();
+    return !c.classes.isEmpty();
+  }
+
+  /** The best candidate of a class of pass orders. */
+  private static final class Best {
+    Candidate candidate;
+    int variants;
+
+    Best(Candidate candidate) {
+      this.candidate = candidate;
+    }
+  }
+
+  /** Gathers the best candidate of each class. Confined to one call. */
+  private static final class Collector {
+    private final RouteModel model;
+    private final RouteRanking ranking;
+    private final Timeline timeline;
+    private final boolean firstOnly;
+    private final boolean mirrored;
+    final NodeBudget budget;
+    final Map<String, Best> classes = new LinkedHashMap<>();
+    final Map<String, Boolean> orders = new HashMap<>();
+
+    Collector(
+        Bed bed,
+        RouteRequest request,
+        Set<RouteRules.Fact> setAside,
+        RouteRanking ranking,
+        boolean firstOnly) {
+      this.model = new RouteModel(bed, new RouteRules(bed.layout(), request, setAside));
+      this.ranking = ranking;
+      this.timeline = new Timeline(model);
+      this.firstOnly = firstOnly;
+      this.mirrored = bed.symmetric();
+      this.budget = new NodeBudget(request.maxNodes(), request.cancelled());
+    }
+
+    /** Whether the search saw everything. */
+    boolean run() {
+      if (model.n < 2 || model.crosses < 2) {
+        return true;
+      }
+      try {
+        new PassOrderSearch(model, budget, this::order).run();
+        return true;
+      } catch (NodeBudget.Spent e) {
+        return false;
+      }
+    }
+
+    private void order(PassOrder order) {
+      if (!model.rules.aroundTheWorld() && Timeline.aroundTheWorld(model, order)) {
+        return;
+      }
+      if (firstOnly && !classes.isEmpty()) {
+        return;
+      }
+      int departures = Timeline.departures(model, order);
+      KnotCounter counter = new KnotCounter();
+      new KnotSearch(model, budget)
+          .forEach(
+              order,
+              knots -> {
+                Candidate c =
+                    new Candidate(model, order, knots, timeline.measure(order, knots), departures);
+                counter.count++;
+                if (counter.best == null || ranking.compare(c, counter.best) < 0) {
+                  counter.best = c;
+                }
+              });
+      Candidate best = counter.best;
+      if (best == null) {
+        return;
+      }
+      String key = order.key();
+      orders.put(key, true);
+      String mirror = mirrored ? order.mirrorKey(model) : key;
+      String canonical = key.compareTo(mirror) <= 0 ? key : mirror;
+      Best here = classes.get(canonical);
+      if (here == null) {
+        here = new Best(best);
+        classes.put(canonical, here);
+      } else if (ranking.compare(best, here.candidate) < 0) {
+        here.candidate = best;
+      }
+      here.variants = Math.max(here.variants, counter.count);
+    }
+  }
+
+  private static final class KnotCounter {
+    private int count;
+    private @org.jspecify.annotations.Nullable Candidate best;
+  }
+}
