@@ -24,7 +24,8 @@ final class Arguments {
     }
   }
 
-  static void requireArc(Side side, double arc, double halfLength) {
+  /** Returns the arc length if it is on the half, with negative zero as zero. */
+  static double requireArc(Side side, double arc, double halfLength) {
     if (!(arc >= 0 && arc <= halfLength)) {
       throw new IllegalArgumentException(
           "arc length "
@@ -35,6 +36,7 @@ final class Arguments {
               + halfLength
               + " mm; pass a length within it");
     }
+    return arc + 0.0;
   }
 
   static void requireFactor(double factor) {

@@ -179,8 +179,7 @@ public final class PolygonOutline implements Outline {
 
   @Override
   public Point atArc(Side side, double arcMm) {
-    Arguments.requireArc(side, arcMm, halfLengthMm(side));
-    return half(side).at(arcMm);
+    return half(side).at(Arguments.requireArc(side, arcMm, halfLengthMm(side)));
   }
 
   @Override

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * An outline of the form |2x/w|^n + |2y/l|^n = 1 (the curve of Gabriel Lamé, 1818), with inside
- * length l, inside width w and exponent n: an ellipse for n = 2, fuller at the shoulders above it.
+ * An outline of the form |2x/w|^n + |2y/l|^n = 1 (the Lamé curve), with inside length l, inside
+ * width w and exponent n: an ellipse for n = 2, fuller at the shoulders above it.
  *
  * <p>Arc lengths come from an adaptive quadrature done once when the value is made; their relative
  * error stays below 1e-11 for all allowed exponents. Two superellipses are equal when their three
@@ -146,9 +146,9 @@ public final class Superellipse implements Outline {
   @Override
   public Point atArc(Side side, double arcMm) {
     double half = halfLengthMm(side);
-    Arguments.requireArc(side, arcMm, half);
-    boolean headQuarter = arcMm <= quarter.length();
-    double place = quarter.placeAt(headQuarter ? arcMm : half - arcMm);
+    double arc = Arguments.requireArc(side, arcMm, half);
+    boolean headQuarter = arc <= quarter.length();
+    double place = quarter.placeAt(headQuarter ? arc : half - arc);
     double y = quarter.y(place);
     return new Point(side.sign() * quarter.x(place), headQuarter ? y : -y);
   }

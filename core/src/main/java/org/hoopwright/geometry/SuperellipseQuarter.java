@@ -12,8 +12,14 @@ package org.hoopwright.geometry;
  */
 final class SuperellipseQuarter {
 
-  /** Places looked at on each half before the nearest one is refined. */
-  private static final int SAMPLES = 128;
+  /** Even steps on each half in the search for the nearest place. */
+  private static final int STEPS = 128;
+
+  /** Halvings of the first of these steps towards an axis, where the curve may bend sharply. */
+  private static final int HALVINGS = 33;
+
+  /** A place is known well enough when it lies in a stretch as short as this. */
+  private static final double SHORT = 1e-18;
 
   private final double a;
   private final double b;
@@ -23,10 +29,11 @@ final class SuperellipseQuarter {
   private final RunningIntegral headArc;
   private final RunningIntegral flankArc;
   private final double area;
-  private final double[] sampleX = new double[2 * SAMPLES + 1];
-  private final double[] sampleY = new double[2 * SAMPLES + 1];
-  private final double[] sampleDx = new double[2 * SAMPLES + 1];
-  private final double[] sampleDy = new double[2 * SAMPLES + 1];
+  private final double[] samples;
+  private final double[] sampleX;
+  private final double[] sampleY;
+  private final double[] sampleDx;
+  private final double[] sampleDy;
 
   SuperellipseQuarter(double a, double b, double n) {
     this.a = a;
@@ -39,13 +46,33 @@ final class SuperellipseQuarter {
     // Green's theorem; both halves sweep the same area, half of this integral each.
     this.area =
         a * b * new RunningIntegral(v -> other(v) * leadSlope(v) - lead(v) * otherSlope(v)).total();
-    for (int i = 0; i <= 2 * SAMPLES; i++) {
-      double u = (double) i / SAMPLES;
+    this.samples = samples();
+    this.sampleX = new double[samples.length];
+    this.sampleY = new double[samples.length];
+    this.sampleDx = new double[samples.length];
+    this.sampleDy = new double[samples.length];
+    for (int i = 0; i < samples.length; i++) {
+      double u = samples[i];
       sampleX[i] = x(u);
       sampleY[i] = y(u);
       sampleDx[i] = dx(u);
       sampleDy[i] = dy(u);
     }
+  }
+
+  private static double[] samples() {
+    int perHalf = HALVINGS + STEPS;
+    double[] samples = new double[2 * perHalf + 1];
+    for (int i = 1; i <= perHalf; i++) {
+      double v =
+          i <= HALVINGS
+              ? StrictMath.scalb(1.0 / STEPS, i - 1 - HALVINGS)
+              : (double) (i - HALVINGS) / STEPS;
+      samples[i] = v;
+      samples[2 * perHalf - i] = 2 - v;
+    }
+    samples[2 * perHalf] = 2;
+    return samples;
   }
 
   private static double hypot(double x, double y) {
@@ -63,11 +90,11 @@ final class SuperellipseQuarter {
 
   /** The other ratio: y/b on the head's half, x/a on the flank's half. */
   private double other(double v) {
-    return StrictMath.pow(1 - 0.5 * StrictMath.pow(v, q * n), 1 / n);
+    return StrictMath.pow(1 - 0.5 * StrictMath.pow(v, Math.max(1, n)), 1 / n);
   }
 
   private double otherSlope(double v) {
-    double m = q * n;
+    double m = Math.max(1, n); // qn without rounding
     double power = StrictMath.pow(v, m);
     double perV = v > 0 ? power / v : (m == 1 ? 1 : 0);
     double base = 1 - 0.5 * power;
@@ -98,10 +125,6 @@ final class SuperellipseQuarter {
     return headArc.total() + flankArc.total();
   }
 
-  int panels() {
-    return headArc.panels() + flankArc.panels();
-  }
-
   /** The arc length from the head to the place u in [0, 2]. */
   double arcTo(double u) {
     return u <= 1 ? headArc.upTo(u) : length() - flankArc.upTo(2 - u);
@@ -121,20 +144,22 @@ final class SuperellipseQuarter {
    * equally near ones.
    */
   double nearest(double px, double py) {
-    // The sign of the derivative of the distance along the curve is all that is asked of it, so
-    // far points are scaled to keep the products finite.
-    double scale = Math.max(1, Math.max(Math.abs(px), Math.abs(py)));
+    // A fall and rise of the distance that both fit between two samples change it by less than a
+    // millionth of a millimetre on a hoop, so only the samples' signs are looked at.
+    double scale = scale(px, py);
     double best = 0;
     double least = Double.POSITIVE_INFINITY;
     double before = 1;
-    for (int i = 0; i <= 2 * SAMPLES; i++) {
-      double growth = growth(sampleX[i], sampleY[i], sampleDx[i], sampleDy[i], px, py, scale);
+    int last = samples.length - 1;
+    for (int i = 0; i <= last; i++) {
+      double growth =
+          (sampleX[i] - px) / scale * sampleDx[i] + (sampleY[i] - py) / scale * sampleDy[i];
       double candidate = Double.NaN;
       if (i == 0 && growth >= 0) {
         candidate = 0;
       } else if (i > 0 && before < 0 && growth >= 0) {
-        candidate = refine((i - 1.0) / SAMPLES, (double) i / SAMPLES, px, py, scale);
-      } else if (i == 2 * SAMPLES && growth < 0) {
+        candidate = refine(samples[i - 1], samples[i], px, py, scale);
+      } else if (i == last && growth < 0) {
         candidate = 2;
       }
       if (!Double.isNaN(candidate)) {
@@ -153,9 +178,9 @@ final class SuperellipseQuarter {
     return StrictMath.hypot(px - x(u), py - y(u));
   }
 
-  private static double growth(
-      double x, double y, double dx, double dy, double px, double py, double scale) {
-    return (x - px) / scale * dx + (y - py) / scale * dy;
+  /** What far points are divided by, so that products stay finite. */
+  private static double scale(double px, double py) {
+    return Math.max(1, Math.max(Math.abs(px), Math.abs(py)));
   }
 
   /** Bisects to the last bit between a place where the distance falls and one where it grows. */
@@ -164,10 +189,10 @@ final class SuperellipseQuarter {
     double hi = growing;
     while (true) {
       double middle = 0.5 * (lo + hi);
-      if (middle <= lo || middle >= hi) {
+      if (middle <= lo || middle >= hi || hi - lo <= SHORT) {
         return hi;
       }
-      if (growth(x(middle), y(middle), dx(middle), dy(middle), px, py, scale) < 0) {
+      if ((x(middle) - px) / scale * dx(middle) + (y(middle) - py) / scale * dy(middle) < 0) {
         lo = middle;
       } else {
         hi = middle;
