@@ -1,0 +1,32 @@
+package org.hoopwright.bed;
+
+import java.util.Collection;
+import java.util.Locale;
+import org.hoopwright.geometry.Side;
+
+/** Words and numbers for messages. */
+final class Words {
+
+  private Words() {}
+
+  /** A length in mm with one decimal, and a point whatever the locale. */
+  static String mm(double value) {
+    return String.format(Locale.ROOT, "%.1f", value);
+  }
+
+  /** {@code left} or {@code right}. */
+  static String of(Side side) {
+    return side == Side.LEFT ? "left" : "right";
+  }
+
+  /** Things in a list: {@code A}, {@code A and B}, {@code A, B and C}. */
+  static String and(Collection<?> things) {
+    StringBuilder text = new StringBuilder();
+    int i = 0;
+    for (Object thing : things) {
+      text.append(i == 0 ? "" : i == things.size() - 1 ? " and " : ", ").append(thing);
+      i++;
+    }
+    return text.toString();
+  }
+}
