@@ -26,6 +26,11 @@ final class ChoiceSide {
 
   private static final double NANOMETRES = 1e6;
 
+  // No sound layout reaches so far, and with it no sum of costs can overflow.
+  private static final double LIMIT_MM = 10_000;
+
+  private static final double LEAST_PITCH = NANOMETRES; // 1 mm; below it nothing can be strung
+
   private final CrossItems items;
   private final boolean[] must;
   private final long[] heights;
@@ -47,11 +52,11 @@ final class ChoiceSide {
     }
     this.measured = measured.stream().mapToLong(ChoiceSide::nanometres).toArray();
     double reach = n == 0 ? 0 : heights[0] - heights[n - 1];
-    pitch = Math.max(NANOMETRES, reach / Math.max(1, items.crosses() - 1)); // at least 1 mm
+    pitch = Math.max(LEAST_PITCH, reach / Math.max(1, items.crosses() - 1));
   }
 
   private static long nanometres(double mm) {
-    return Math.round(Math.max(-1e5, Math.min(1e5, mm)) * NANOMETRES);
+    return Math.round(Math.max(-LIMIT_MM, Math.min(LIMIT_MM, mm)) * NANOMETRES);
   }
 
   CrossItems items() {

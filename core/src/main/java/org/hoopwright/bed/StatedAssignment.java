@@ -8,12 +8,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.FindingCode;
 import org.hoopwright.finding.Findings;
 import org.hoopwright.finding.Severity;
 import org.hoopwright.frame.End;
 import org.hoopwright.frame.HoleId;
+import org.hoopwright.frame.HoopOutline;
 import org.hoopwright.frame.Layout;
 import org.hoopwright.frame.LayoutCheck;
 import org.hoopwright.frame.LayoutPointers;
@@ -34,11 +36,13 @@ public final class StatedAssignment {
 
   private final Layout layout;
   private final Ring ring;
+  private final HoopOutline hoop;
   private final List<Finding> findings = new ArrayList<>();
 
   private StatedAssignment(Layout layout) {
     this.layout = layout;
     this.ring = Ring.of(layout);
+    this.hoop = HoopOutline.of(layout);
   }
 
   /**
@@ -171,14 +175,14 @@ public final class StatedAssignment {
   }
 
   private static Map<String, List<HoleId>> byPointer(
-      Collection<HoleId> holes, java.util.function.Function<HoleId, String> pointer) {
+      Collection<HoleId> holes, Function<HoleId, String> pointer) {
     Map<String, List<HoleId>> groups = new LinkedHashMap<>();
     holes.forEach(h -> groups.computeIfAbsent(pointer.apply(h), p -> new ArrayList<>()).add(h));
     return groups;
   }
 
   private Optional<Bed> choose(StatedRules rules, CrossItems left, CrossItems right) {
-    HolePositions before = HolePositions.of(layout, labels(rules, Set.of()));
+    HolePositions before = HolePositions.of(layout, ring, labels(rules, Set.of()), hoop);
     if (before.points().isEmpty()) {
       return Optional.empty(); // the hoop has no outline, which the layout's check reports
     }
@@ -190,12 +194,12 @@ public final class StatedAssignment {
     Set<HoleId> crosses = new HashSet<>(leftHoles);
     crosses.addAll(rightHoles);
     Labels labels = labels(rules, crosses);
-    StatedCrosses.last(layout, Side.LEFT, leftHoles.get(leftHoles.size() - 1))
+    StatedCrosses.last(rules, Side.LEFT, leftHoles.get(leftHoles.size() - 1))
         .ifPresent(findings::add);
-    StatedCrosses.last(layout, Side.RIGHT, rightHoles.get(rightHoles.size() - 1))
+    StatedCrosses.last(rules, Side.RIGHT, rightHoles.get(rightHoles.size() - 1))
         .ifPresent(findings::add);
     findings.addAll(Capacity.findings(layout, ring, labels));
-    HolePositions positions = HolePositions.of(layout, labels);
+    HolePositions positions = HolePositions.of(layout, ring, labels, hoop);
     findings.addAll(positions.findings());
     return Findings.hasErrors(findings)
         ? Optional.empty()
@@ -204,11 +208,7 @@ public final class StatedAssignment {
 
   private ChoiceSide side(CrossItems items, HolePositions positions, Side side) {
     List<Double> measured = layout.crossesOffsets().map(o -> o.of(side).below()).orElse(List.of());
-    double top =
-        org.hoopwright.frame.HoopOutline.of(layout)
-            .outline()
-            .map(o -> o.headAxisPoint().y())
-            .orElse(0.0);
+    double top = hoop.outline().map(o -> o.headAxisPoint().y()).orElse(0.0);
     return new ChoiceSide(
         items,
         positions.points(),

@@ -82,10 +82,10 @@ final class StatedCrosses {
   }
 
   private boolean firstPossible(HoleId hole) {
-    Optional<String> why =
-        hole.side() == side
-            ? rules.whyNoCross(hole)
-            : Optional.of("is not on the %s side".formatted(Words.of(side)));
+    if (hole.side() != side || !ring.has(hole)) {
+      return false; // the layout's own check reports it
+    }
+    Optional<String> why = rules.whyNoCross(hole);
     why.ifPresent(
         text ->
             findings.add(
@@ -158,10 +158,14 @@ final class StatedCrosses {
   }
 
   /** Checks the stated last hole against the hole that the last cross takes. */
-  static Optional<Finding> last(Layout layout, Side side, HoleId taken) {
+  static Optional<Finding> last(StatedRules rules, Side side, HoleId taken) {
+    Layout layout = rules.layout();
     Optional<EachSide<HoleId>> stated = layout.crossesLast();
     if (stated.isEmpty() || stated.get().of(side).equals(taken)) {
       return Optional.empty();
+    }
+    if (stated.get().of(side).side() != side || !rules.ring().has(stated.get().of(side))) {
+      return Optional.empty(); // the layout's own check reports it
     }
     return Optional.of(
         Finding.of(FindingCode.CROSSES_LAST)

@@ -47,9 +47,11 @@ final class StatedRules {
    */
   List<HoleId> mainHoles(Side side, End end) {
     List<HoleId> found = new ArrayList<>();
-    int count = (end == End.HEAD ? layout.headHoles() : layout.throatHoles()).of(side);
-    for (int i = 1; i <= count && found.size() < layout.mainsPerSide(); i++) {
+    for (int i = 1; found.size() < layout.mainsPerSide() && i <= HoleId.MAX_NUMBER; i++) {
       HoleId hole = new HoleId(side, end, i);
+      if (!ring.has(hole)) {
+        break;
+      }
       if (!mainsSkip.contains(hole)) {
         found.add(hole);
       }
@@ -80,11 +82,8 @@ final class StatedRules {
         && !crossesLeaveOut(hole);
   }
 
-  /** Why no cross can take this hole, as the end of a sentence; empty when one can. */
+  /** Why no cross can take this hole of the ring, as the end of a sentence; empty when one can. */
   Optional<String> whyNoCross(HoleId hole) {
-    if (!ring.has(hole)) {
-      return Optional.of("does not exist");
-    }
     if (ring.isBlocked(hole)) {
       return Optional.of("is blocked");
     }

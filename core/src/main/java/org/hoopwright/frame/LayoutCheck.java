@@ -23,8 +23,14 @@ public final class LayoutCheck {
    */
   public static List<Finding> check(Layout layout) {
     List<Finding> findings = new ArrayList<>();
+    HoopOutline hoop = HoopOutline.of(layout);
     findings.addAll(CountCheck.findings(layout));
-    findings.addAll(HoopOutline.of(layout).findings());
+    findings.addAll(hoop.findings());
+    findings.addAll(HoleListCheck.findings(layout));
+    findings.addAll(HoleValueCheck.findings(layout));
+    findings.addAll(OffsetCheck.findings(layout));
+    findings.addAll(NumberCheck.findings(layout, hoop));
+    findings.addAll(RuleSizes.findings(layout, hoop));
     return Findings.sorted(findings);
   }
 

@@ -3,7 +3,6 @@ package org.hoopwright.frame;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.hoopwright.geometry.Side;
 
@@ -95,16 +94,5 @@ public final class LayoutPointers {
       }
     }
     return base + (sidesAlike ? "" : sidePart) + (endsAlike ? "" : endPart) + index;
-  }
-
-  /** The last value that a table states for this hole, which is the one that counts, or empty. */
-  static <T> Optional<T> stated(Map<HoleRef, T> table, HoleId hole) {
-    Optional<T> found = Optional.empty();
-    for (Map.Entry<HoleRef, T> entry : table.entrySet()) {
-      if (entry.getKey().holes().contains(hole)) {
-        found = Optional.of(entry.getValue());
-      }
-    }
-    return found;
   }
 }
