@@ -49,7 +49,7 @@ final class Capacity {
                     .message(
                         "Shared %s %s fewer than two strings."
                             .formatted(
-                                (holes.size() == 1 ? "hole " : "holes ") + Words.and(holes),
+                                (holes.size() == 1 ? "hole " : "holes ") + Words.some(holes),
                                 holes.size() == 1 ? "carries" : "carry"))
                     .at(pointer, layout.places())
                     .about(holes)

@@ -34,19 +34,23 @@ final class SharedReport {
     List<HoleId> other = shared(choice.second().get());
     List<HoleId> all = new ArrayList<>(left.optional());
     all.addAll(right.optional());
+    boolean measured = layout.crossesOffsets().isPresent();
     // Below the last digit shown a difference is no reason to prefer one.
     boolean tie = choice.gain() < 0.05;
     String message =
         "Of the shared holes %s the crosses need %d, and %s %s taken; %s would %s."
             .formatted(
-                Words.and(all),
+                Words.some(all),
                 taken.size(),
-                Words.and(taken),
+                Words.some(taken),
                 taken.size() == 1 ? "was" : "were",
-                Words.and(other),
+                Words.some(other),
                 tie
                     ? "do as well"
-                    : "cost %s mm more in skew and spacing".formatted(Words.mm(choice.gain())));
+                    : (measured
+                            ? "lie %s mm farther from the measured heights"
+                            : "cost %s mm more in skew and spacing")
+                        .formatted(Words.mm(choice.gain())));
     if (!choice.proven()) {
       message += " The search for a better choice ended at its limit.";
     }

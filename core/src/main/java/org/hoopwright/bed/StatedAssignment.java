@@ -149,7 +149,7 @@ public final class StatedAssignment {
                       ? "Hole %s is left over: no main and no cross takes it."
                           .formatted(over.get(0))
                       : "Holes %s are left over: no main and no cross takes them."
-                          .formatted(Words.and(over)))
+                          .formatted(Words.some(over)))
               .at("/crosses", layout.places())
               .about(over)
               .fix(
@@ -167,7 +167,7 @@ public final class StatedAssignment {
                         .message(
                             "The crosses pass by %s, which %s blocked."
                                 .formatted(
-                                    (some.size() == 1 ? "hole " : "holes ") + Words.and(some),
+                                    (some.size() == 1 ? "hole " : "holes ") + Words.some(some),
                                     some.size() == 1 ? "is" : "are"))
                         .at(pointer, layout.places())
                         .about(some)
@@ -201,9 +201,34 @@ public final class StatedAssignment {
     findings.addAll(Capacity.findings(layout, ring, labels));
     HolePositions positions = HolePositions.of(layout, ring, labels, hoop);
     findings.addAll(positions.findings());
-    return Findings.hasErrors(findings)
-        ? Optional.empty()
-        : Optional.of(Bed.of(layout, labels, positions.points()));
+    if (Findings.hasErrors(findings)) {
+      return Optional.empty();
+    }
+    Bed bed = Bed.of(layout, labels, positions.points());
+    spansAlone(bed);
+    return Optional.of(bed);
+  }
+
+  private void spansAlone(Bed bed) {
+    for (Span span : bed.spans()) {
+      if (bed.crossings(span.id()).isEmpty()) {
+        boolean cross = span.id().isCross();
+        findings.add(
+            Finding.of(FindingCode.SPAN_ALONE)
+                .message(
+                    "%s %s, from %s to %s, meets no %s."
+                        .formatted(
+                            cross ? "Cross" : "Main",
+                            span.id(),
+                            span.from(),
+                            span.to(),
+                            cross ? "main" : "cross"))
+                .at(cross ? "/crosses" : "/mains", layout.places())
+                .about(span.id())
+                .fix("Check mains.skip and crosses.skip: the string would not be held by a weave.")
+                .build());
+      }
+    }
   }
 
   private ChoiceSide side(CrossItems items, HolePositions positions, Side side) {

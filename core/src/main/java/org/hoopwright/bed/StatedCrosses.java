@@ -143,7 +143,7 @@ final class StatedCrosses {
         passedBy.isEmpty()
             ? ""
             : " (%s blocked)"
-                .formatted(Words.and(passedBy) + (passedBy.size() == 1 ? " is" : " are"));
+                .formatted(Words.some(passedBy) + (passedBy.size() == 1 ? " is" : " are"));
     return Finding.of(FindingCode.CROSSES_NO_HOLE)
         .message(
             "The %d crosses find only %d free and %d shared holes on the %s side%s."

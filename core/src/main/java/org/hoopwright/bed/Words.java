@@ -1,6 +1,8 @@
 package org.hoopwright.bed;
 
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.List;
 import java.util.Locale;
 import org.hoopwright.geometry.Side;
 
@@ -28,5 +30,15 @@ final class Words {
       i++;
     }
     return text.toString();
+  }
+
+  /** As {@link #and}, but of more than a dozen things only the first ten. */
+  static String some(List<?> things) {
+    if (things.size() <= 12) {
+      return and(things);
+    }
+    List<Object> first = new ArrayList<>(things.subList(0, 10));
+    first.add((things.size() - 10) + " more");
+    return and(first);
   }
 }

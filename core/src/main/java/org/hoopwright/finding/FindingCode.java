@@ -86,6 +86,8 @@ public enum FindingCode {
       "More holes are shared than are needed, and one choice among them was made."),
   SHARED_UNUSED("shared-unused", Severity.NOTE, "A shared hole carries one string only."),
 
+  SPAN_ALONE("span-alone", Severity.WARNING, "A main or a cross meets no other string."),
+
   // Start, direction and route.
   HEAD_ZONE_HOLE("head-zone-hole", Severity.ERROR, "The head zone's last hole is not at the head."),
   NO_ROUTE("no-route", Severity.ERROR, "No route exists."),

@@ -60,25 +60,27 @@ final class RuleSizes {
     rules.frame(680, 230);
     hoop.ifPresent(
         o -> {
-          // Strings may go on into what would be the throat: at most 35 mm wide, 330 mm in all.
-          boolean narrow = o.lengthMm() > 280 && widthBelowHead(o, 280) <= 35 + ROUNDING_MM;
-          rules.hoop("length", o.lengthMm(), narrow ? 330 : 280, "stringed area");
+          // Strings may go on into what would be the throat: at most 35 mm wide, 330 mm in all. An
+          // oval has no such part, however narrow its last millimetre.
+          boolean extension =
+              o instanceof PolygonOutline p
+                  && p.lengthMm() > 280
+                  && widthBelowHead(p, 280) <= 35 + ROUNDING_MM;
+          rules.hoop("length", o.lengthMm(), extension ? 330 : 280, "stringed area");
           rules.hoop("width", o.widthMm(), 220, "stringed area");
         });
     return rules.findings;
   }
 
   /** The greatest width of the part farther than this below the inside of the head. */
-  private static double widthBelowHead(Outline o, double distance) {
+  private static double widthBelowHead(PolygonOutline o, double distance) {
     double y = o.headAxisPoint().y() - distance;
     double width = 0;
     for (Side side : Side.values()) {
       double reach = o.atY(side, y).map(p -> Math.abs(p.x())).orElse(0.0);
-      if (o instanceof PolygonOutline polygon) { // which may widen again farther down
-        for (Point p : polygon.points()) {
-          if (p.y() < y) {
-            reach = Math.max(reach, p.x() * side.sign());
-          }
+      for (Point p : o.points()) { // it may widen again farther down
+        if (p.y() < y) {
+          reach = Math.max(reach, p.x() * side.sign());
         }
       }
       width += reach;
