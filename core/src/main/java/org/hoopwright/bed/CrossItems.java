@@ -1,5 +1,6 @@
 package org.hoopwright.bed;
 
+import java.util.Arrays;
 import java.util.List;
 import org.hoopwright.frame.HoleId;
 
@@ -36,6 +37,6 @@ record CrossItems(List<Item> items, int crosses) {
 
   /** The holes at these indices. */
   List<HoleId> holes(int[] indices) {
-    return java.util.Arrays.stream(indices).mapToObj(i -> items.get(i).hole()).toList();
+    return Arrays.stream(indices).mapToObj(i -> items.get(i).hole()).toList();
   }
 }

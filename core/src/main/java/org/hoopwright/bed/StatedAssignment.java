@@ -30,7 +30,8 @@ import org.hoopwright.geometry.Side;
  * in list order, from {@code crosses.first} on. If these are too few, just as many shared holes
  * carry a cross beside their main as are needed; which ones is chosen at the least cost (skew of
  * crosses and unevenness of their spacing, weights in the class {@code ChoiceSide}), exactly, and
- * never silently. If they are too many the rest stay empty. Each side is read on its own.
+ * never silently. A stated {@code crosses.last} narrows that choice, and is checked. If they are
+ * too many the rest stay empty. Each side is read on its own.
  */
 public final class StatedAssignment {
 

@@ -9,6 +9,7 @@ import org.hoopwright.geometry.Flaw;
 import org.hoopwright.geometry.Outline;
 import org.hoopwright.geometry.Point;
 import org.hoopwright.geometry.PolygonOutline;
+import org.hoopwright.geometry.Superellipse;
 
 /**
  * The inside line of a layout's hoop in millimetres, or why there is none.
@@ -53,14 +54,12 @@ public record HoopOutline(Optional<Outline> outline, List<Finding> findings) {
     add(layout, "/hoop/width", ellipseFlaws(1, width, 2), findings);
     add(layout, "/hoop/exponent", ellipseFlaws(1, 1, s.exponent()), findings);
     return findings.isEmpty()
-        ? new HoopOutline(
-            Optional.of(org.hoopwright.geometry.Superellipse.of(length, width, s.exponent())),
-            findings)
+        ? new HoopOutline(Optional.of(Superellipse.of(length, width, s.exponent())), findings)
         : new HoopOutline(Optional.empty(), findings);
   }
 
   private static List<Flaw> ellipseFlaws(double length, double width, double exponent) {
-    return org.hoopwright.geometry.Superellipse.flaws(length, width, exponent);
+    return Superellipse.flaws(length, width, exponent);
   }
 
   private static HoopOutline polygon(Layout layout, List<Point> stated) {

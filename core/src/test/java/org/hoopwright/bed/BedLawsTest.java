@@ -51,7 +51,9 @@ class BedLawsTest {
 
   @Property
   void crossingsAreThoseOfStraightLines(@ForAll long seed) {
-    Bed bed = bed(layout(seed));
+    // Holes on the outline lie on a convex curve; moved ones need not, and there ring order
+    // decides.
+    Bed bed = bed(layout(seed).toBuilder().at(Map.of()).build());
     for (Span cross : bed.crosses()) {
       LineString line = line(cross);
       for (SpanId id : bed.mainsLeftToRight()) {

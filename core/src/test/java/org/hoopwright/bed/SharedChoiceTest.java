@@ -181,7 +181,7 @@ class SharedChoiceTest {
   @Property(tries = 150)
   void measuredHeightsDecide(@ForAll long seed) {
     Draw draw = Draw.from(seed);
-    Layout plain = BedLayouts.uneven(draw, 4, true);
+    Layout plain = BedLayouts.uneven(draw, 4, true).toBuilder().at(Map.of()).build();
     double top = ((Hoop.Superellipse) plain.hoop()).length() / 2;
     HolePositions positions = HolePositions.of(plain);
     List<HoleId> left = draw.oneOf(subsets(plain, Side.LEFT));

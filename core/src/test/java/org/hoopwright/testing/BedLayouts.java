@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.hoopwright.bed.HolePositions;
 import org.hoopwright.frame.EachSide;
 import org.hoopwright.frame.End;
 import org.hoopwright.frame.HoleId;
@@ -50,23 +51,37 @@ public final class BedLayouts {
     }
     List<HoleRef> shared = new ArrayList<>();
     List<HoleRef> mainsSkip = new ArrayList<>();
-    Map<HoleRef, Point> at = new LinkedHashMap<>();
     for (Half half : List.of(left, right)) {
       half.shared.forEach(h -> shared.add(HoleRef.of(h)));
       half.skip.forEach(h -> mainsSkip.add(HoleRef.of(h)));
     }
-    return Layout.builder("Willowbank uneven")
-        .hoop(
-            new Hoop.Superellipse(
-                draw.between(120, 400), draw.between(100, 280), draw.between(20, 26) / 10.0))
-        .holes(new EachSide<>(left.head, right.head), new EachSide<>(left.throat, right.throat))
-        .shared(shared)
-        .at(at)
-        .mains(2 * n)
-        .mainsSkip(java.util.Optional.of(mainsSkip))
-        .crosses(crosses)
-        .crossesSkip(skip)
-        .build();
+    Layout plain =
+        Layout.builder("Willowbank uneven")
+            .hoop(
+                new Hoop.Superellipse(
+                    draw.between(120, 400), draw.between(100, 280), draw.between(20, 26) / 10.0))
+            .holes(new EachSide<>(left.head, right.head), new EachSide<>(left.throat, right.throat))
+            .shared(shared)
+            .mains(2 * n)
+            .mainsSkip(java.util.Optional.of(mainsSkip))
+            .crosses(crosses)
+            .crossesSkip(skip)
+            .build();
+    return plain.toBuilder().at(moved(draw, plain)).build();
+  }
+
+  /** A few holes a little outside the place that the arc law gives them. */
+  private static Map<HoleRef, Point> moved(Draw draw, Layout layout) {
+    Map<HoleRef, Point> at = new LinkedHashMap<>();
+    HolePositions.of(layout)
+        .points()
+        .forEach(
+            (hole, p) -> {
+              if (draw.chance(10)) {
+                at.put(HoleRef.of(hole), new Point(1.01 * p.x(), 1.01 * p.y()));
+              }
+            });
+    return at;
   }
 
   /** The same layout with the right side made the mirror image of the left. */
@@ -77,6 +92,7 @@ public final class BedLayouts {
         .shared(bothSides(l.shared()))
         .mainsSkip(l.mainsSkip().map(BedLayouts::bothSides))
         .crossesSkip(bothSides(l.crossesSkip()))
+        .at(Map.of())
         .build();
   }
 
