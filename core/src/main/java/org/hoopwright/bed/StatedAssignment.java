@@ -28,9 +28,10 @@ import org.hoopwright.geometry.Side;
  * <p>Main k of a side takes, at each end, the k-th hole from the axis that {@code mains.skip} does
  * not name. Crosses take the free holes (without a main, not in {@code crosses.skip}, not blocked)
  * in list order, from {@code crosses.first} on. If these are too few, just as many shared holes
- * carry a cross beside their main as are needed; which ones is chosen at the least cost (skew of
- * crosses and unevenness of their spacing, weights in the class {@code ChoiceSide}), exactly, and
- * never silently. A stated {@code crosses.last} narrows that choice, and is checked. If they are
+ * carry a cross beside their main as are needed; which ones is chosen at the least cost: skew of
+ * crosses and unevenness of their spacing, or the distance from their measured heights. A choice is
+ * a warning that names the runner-up; it is exact, or the warning says that the search ended at its
+ * limit. A stated {@code crosses.last} narrows the choice, and is checked. If the free holes are
  * too many the rest stay empty. Each side is read on its own.
  */
 public final class StatedAssignment {
