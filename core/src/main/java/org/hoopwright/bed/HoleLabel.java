@@ -20,4 +20,14 @@ public enum HoleLabel {
   public boolean cross() {
     return this == CROSS || this == BOTH;
   }
+
+  /** How many strings pass through. */
+  int passes() {
+    return (main() ? 1 : 0) + (cross() ? 1 : 0);
+  }
+
+  /** The label of a hole that carries these. */
+  static HoleLabel of(boolean main, boolean cross) {
+    return main ? (cross ? BOTH : MAIN) : cross ? CROSS : NONE;
+  }
 }

@@ -30,6 +30,10 @@ public enum FindingCode {
   HOLE_TWICE("hole-twice", Severity.WARNING, "A hole is named twice in one list."),
   HOLE_ORDER("hole-order", Severity.ERROR, "Positions do not follow the order of the holes."),
   HOLE_OFF_HOOP("hole-off-hoop", Severity.WARNING, "A hole lies away from the hoop."),
+  HOLE_WRONG_SIDE(
+      "hole-wrong-side",
+      Severity.ERROR,
+      "A hole's coordinates are not on its own side of the long axis."),
   BORE_TOO_SMALL(
       "bore-too-small", Severity.ERROR, "A hole's bore is smaller than what it must take."),
   NO_RUN_SIDES(
@@ -43,6 +47,9 @@ public enum FindingCode {
       "hoop-off-centre",
       Severity.WARNING,
       "The origin is not at the middle of the hoop's inside length."),
+
+  FRAME_BELOW_HOOP(
+      "frame-below-hoop", Severity.WARNING, "The frame is smaller than the inside of its hoop."),
 
   // Mains.
   MAINS_ODD("mains-odd", Severity.ERROR, "An odd number of mains is not supported."),
@@ -59,6 +66,10 @@ public enum FindingCode {
       "The number of measured offsets is not the number of strings."),
   OFFSETS_ORDER("offsets-order", Severity.ERROR, "Measured offsets do not grow."),
   OFFSET_OUTSIDE("offset-outside", Severity.ERROR, "A measured offset lies outside the hoop."),
+  OFFSETS_DIFFER(
+      "offsets-differ",
+      Severity.WARNING,
+      "The offsets of a main and a cross put their shared hole at two heights."),
   OFFSETS_WITHOUT_SKIP(
       "offsets-without-skip", Severity.ERROR, "Measured offsets need stated skip rules."),
 
@@ -74,6 +85,8 @@ public enum FindingCode {
       Severity.WARNING,
       "More holes are shared than are needed, and one choice among them was made."),
   SHARED_UNUSED("shared-unused", Severity.NOTE, "A shared hole carries one string only."),
+
+  SPAN_ALONE("span-alone", Severity.WARNING, "A main or a cross meets no other string."),
 
   // Start, direction and route.
   HEAD_ZONE_HOLE("head-zone-hole", Severity.ERROR, "The head zone's last hole is not at the head."),

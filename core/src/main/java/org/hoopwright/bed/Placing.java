@@ -1,0 +1,241 @@
+package org.hoopwright.bed;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.hoopwright.finding.Finding;
+import org.hoopwright.finding.FindingCode;
+import org.hoopwright.frame.End;
+import org.hoopwright.frame.HoleId;
+import org.hoopwright.frame.Layout;
+import org.hoopwright.frame.LayoutPointers;
+import org.hoopwright.frame.Ring;
+import org.hoopwright.geometry.Outline;
+import org.hoopwright.geometry.Point;
+import org.hoopwright.geometry.Side;
+
+/** Puts every hole in its place by the rules of {@link HolePositions}. Used once. */
+final class Placing {
+
+  /** Greatest coordinate, either sign, in mm; beyond it the layout's own check has an error. */
+  private static final double LIMIT_MM = 10_000;
+
+  /**
+   * A place with its origin.
+   *
+   * @param point where
+   * @param pointer JSON pointer of what was measured
+   */
+  private record Measured(Point point, String pointer) {}
+
+  private final Layout layout;
+  private final Ring ring;
+  private final Labels labels;
+  private final Outline outline;
+  private final List<Finding> findings = new ArrayList<>();
+  private final Map<HoleId, Measured> stated = new TreeMap<>();
+  private final Map<HoleId, Measured> byMain = new TreeMap<>();
+  private final Map<HoleId, Measured> byCross = new TreeMap<>();
+
+  Placing(Layout layout, Ring ring, Labels labels, Outline outline) {
+    this.layout = layout;
+    this.ring = ring;
+    this.labels = labels;
+    this.outline = outline;
+  }
+
+  HolePositions positions(List<Finding> before) {
+    findings.addAll(before);
+    readCoordinates();
+    for (Side side : Side.values()) {
+      readCrosses(side);
+      for (End end : End.values()) {
+        readMains(side, end);
+      }
+    }
+    byMain.forEach(this::compare);
+    Map<HoleId, Point> points = new TreeMap<>();
+    for (Side side : Side.values()) {
+      int count = ring.size(side);
+      double half = outline.halfLengthMm(side);
+      for (int i = 0; i < count; i++) {
+        HoleId hole = ring.at(side, i);
+        Point byArcLaw = outline.atArc(side, half * (2 * i + 1) / (2 * count));
+        points.put(hole, source(hole).map(Measured::point).orElse(byArcLaw));
+      }
+      checkOrder(side, points);
+    }
+    stated.forEach(this::checkOnHoop);
+    return new HolePositions(points, findings);
+  }
+
+  /** What was measured for this hole, the first that there is; empty for the arc law. */
+  private Optional<Measured> source(HoleId hole) {
+    return Optional.ofNullable(stated.get(hole))
+        .or(() -> Optional.ofNullable(byMain.get(hole)))
+        .or(() -> Optional.ofNullable(byCross.get(hole)));
+  }
+
+  private HoleLabel label(HoleId hole) {
+    return labels.of(hole.side()).get(ring.place(hole));
+  }
+
+  private void readCoordinates() {
+    layout
+        .at()
+        .forEach(
+            (ref, p) -> {
+              double x = layout.mm(p.x());
+              double y = layout.mm(p.y());
+              if (Math.abs(x) > LIMIT_MM || Math.abs(y) > LIMIT_MM) {
+                return; // the layout's own check reports it; another source stands in
+              }
+              Point right = new Point(x, y);
+              for (HoleId hole : ref.holes()) {
+                if (ring.has(hole)) {
+                  boolean mirror = ref.side().isEmpty() && hole.side() == Side.LEFT;
+                  stated.put(
+                      hole, new Measured(mirror ? right.mirrored() : right, "/holes/at/" + ref));
+                }
+              }
+            });
+  }
+
+  private void readCrosses(Side side) {
+    List<Double> below = layout.crossesOffsets().map(o -> o.of(side).below()).orElse(List.of());
+    int j = 0;
+    for (HoleId hole : ring.list(side)) {
+      if (j < below.size() && label(hole).cross()) {
+        double mm = layout.mm(below.get(j));
+        String pointer = LayoutPointers.crossOffset(layout, side, j);
+        double y = outline.headAxisPoint().y() - mm;
+        Optional<Point> point = Double.isFinite(y) ? outline.atY(side, y) : Optional.empty();
+        j++;
+        if (point.isPresent()) {
+          byCross.put(hole, new Measured(point.get(), pointer));
+        } else {
+          outside(
+              "Cross %d lies %s mm below the inside of the head, where the hoop has no %s side."
+                  .formatted(j, Words.mm(mm), Words.of(side)),
+              pointer,
+              SpanId.cross(j),
+              hole);
+        }
+      }
+    }
+  }
+
+  private void readMains(Side side, End end) {
+    List<Double> distances = layout.mainsOffsets().map(o -> o.of(side).at(end)).orElse(List.of());
+    int k = 0;
+    for (HoleId hole : fromAxis(side, end)) {
+      if (k < distances.size() && label(hole).main()) {
+        double mm = layout.mm(distances.get(k));
+        String pointer = LayoutPointers.mainOffset(layout, side, end, k);
+        Optional<Point> point = mainPoint(side, end, mm);
+        k++;
+        if (point.isPresent()) {
+          byMain.put(hole, new Measured(point.get(), pointer));
+        } else {
+          outside(
+              "Main %d lies %s mm %s of the long axis, where the hoop does not reach."
+                  .formatted(k, Words.mm(mm), Words.of(side)),
+              pointer,
+              SpanId.main(side, k),
+              hole);
+        }
+      }
+    }
+  }
+
+  private List<HoleId> fromAxis(Side side, End end) {
+    return ring.list(side).stream().filter(h -> h.end() == end).sorted().toList();
+  }
+
+  private Optional<Point> mainPoint(Side side, End end, double mm) {
+    if (!(mm >= 0 && mm <= LIMIT_MM)) {
+      return Optional.empty();
+    }
+    return end == End.HEAD ? outline.headAtX(side, mm) : outline.throatAtX(side, mm);
+  }
+
+  private void outside(String message, String pointer, SpanId span, HoleId hole) {
+    if (stated.containsKey(hole)) {
+      return; // the hole's coordinates count and this offset is not used
+    }
+    findings.add(
+        Finding.of(FindingCode.OFFSET_OUTSIDE)
+            .message(message)
+            .at(pointer, layout.places())
+            .about(span, hole)
+            .fix("Check the offset, its unit, and the hoop's size.")
+            .build());
+  }
+
+  private void compare(HoleId hole, Measured main) {
+    Measured cross = byCross.get(hole);
+    if (cross == null || stated.containsKey(hole)) {
+      return;
+    }
+    double apart = Math.abs(main.point().y() - cross.point().y());
+    if (apart > HolePositions.OFFSETS_DIFFER_MM) {
+      findings.add(
+          Finding.of(FindingCode.OFFSETS_DIFFER)
+              .message(
+                  "The offsets of main and cross put shared hole %s at heights %s mm apart; the main's counts."
+                      .formatted(hole, Words.mm(apart)))
+              .at(cross.pointer(), layout.places())
+              .about(hole)
+              .fix("Measure both strings again where they touch the inside of the hoop.")
+              .build());
+    }
+  }
+
+  private void checkOnHoop(HoleId hole, Measured measured) {
+    double away = Math.abs(outline.distanceTo(measured.point()));
+    if (away > HolePositions.OFF_HOOP_MM) {
+      findings.add(
+          Finding.of(FindingCode.HOLE_OFF_HOOP)
+              .message(
+                  "Hole %s lies %s mm from the inside of the hoop.".formatted(hole, Words.mm(away)))
+              .at(measured.pointer(), layout.places())
+              .about(hole)
+              .fix("Check its coordinates, the unit, and the hoop's size.")
+              .build());
+    }
+  }
+
+  private void checkOrder(Side side, Map<HoleId, Point> points) {
+    List<HoleId> list = ring.list(side);
+    double[] arcs =
+        list.stream().map(points::get).mapToDouble(p -> outline.arcOf(side, p)).toArray();
+    for (int i = 1; i < arcs.length; i++) {
+      if (arcs[i] <= arcs[i - 1]) {
+        HoleId before = list.get(i - 1);
+        HoleId hole = list.get(i);
+        findings.add(
+            Finding.of(FindingCode.HOLE_ORDER)
+                .message(
+                    "Hole %s does not lie after hole %s on the way from the head to the throat."
+                        .formatted(hole, before))
+                .at(
+                    source(hole).or(() -> source(before)).map(Measured::pointer).orElse("/holes"),
+                    layout.places())
+                .about(before, hole)
+                .fix(fix(before, hole))
+                .build());
+      }
+    }
+  }
+
+  private String fix(HoleId before, HoleId hole) {
+    if (source(before).isPresent() && source(hole).isPresent()) {
+      return "Check what was measured for the two holes.";
+    }
+    HoleId bare = source(before).isPresent() ? hole : before;
+    return "Only one of the two was measured: state coordinates of %s under holes.at too."
+        .formatted(bare);
+  }
+}

@@ -1,0 +1,55 @@
+package org.hoopwright.frame;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import org.hoopwright.geometry.Side;
+
+/** Words and numbers for messages. */
+final class Texts {
+
+  private Texts() {}
+
+  /** A length in mm with one decimal, and a point whatever the locale. */
+  static String mm(double value) {
+    return String.format(Locale.ROOT, "%.1f", value);
+  }
+
+  /** A number with three decimals at most, and no more than it needs. */
+  static String number(double value) {
+    String text = String.format(Locale.ROOT, "%.3f", value);
+    int end = text.length();
+    while (text.charAt(end - 1) == '0') {
+      end--;
+    }
+    return text.substring(0, text.charAt(end - 1) == '.' ? end - 1 : end);
+  }
+
+  /** {@code left} or {@code right}. */
+  static String of(Side side) {
+    return side == Side.LEFT ? "left" : "right";
+  }
+
+  /** The text with a capital first letter. */
+  static String capitalised(String text) {
+    return text.isEmpty()
+        ? text
+        : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+  }
+
+  /** {@code Hole L7H}, {@code Holes L7H and R7H}. */
+  static String holes(List<HoleId> holes) {
+    return (holes.size() == 1 ? "Hole " : "Holes ") + and(holes);
+  }
+
+  /** Things in a list: {@code A}, {@code A and B}, {@code A, B and C}. */
+  static String and(Collection<?> things) {
+    StringBuilder text = new StringBuilder();
+    int i = 0;
+    for (Object thing : things) {
+      text.append(i == 0 ? "" : i == things.size() - 1 ? " and " : ", ").append(thing);
+      i++;
+    }
+    return text.toString();
+  }
+}
