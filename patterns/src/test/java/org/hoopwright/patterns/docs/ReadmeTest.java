@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
-import java.nio.file.Path;
 import org.hoopwright.bed.Assignment;
 import org.hoopwright.bed.StatedAssignment;
 import org.hoopwright.frame.Hoop;
@@ -46,16 +45,7 @@ class ReadmeTest {
 
   @Test
   void exampleIsThatOfTheReadme() {
-    Path source =
-        Repository.root()
-            .resolve("patterns/src/test/java/org/hoopwright/patterns/docs/ReadmeTest.java");
-    String code =
-        Repository.region(Repository.text(source), "// example: begin", "// example: end")
-            .replace("out::", "System.out::");
-    String readme = Repository.text(Repository.root().resolve("README.md"));
-    String shown = Repository.region(readme, "<!-- example: begin -->", "<!-- example: end -->");
-    assertThat(shown)
-        .as("Copy the code between the marks in ReadmeTest into README.md, or the other way round.")
-        .isEqualTo("```java\n" + code + "```\n");
+    Repository.assertExample(
+        "README.md", "ReadmeTest.java", code -> code.replace("out::", "System.out::"));
   }
 }

@@ -1,12 +1,14 @@
 package org.hoopwright.patterns.docs;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
 /** The project's own files, for tests of its documents. */
@@ -63,5 +65,21 @@ final class Repository {
       throw new IllegalStateException("No text between '" + begin + "' and '" + end + "'.");
     }
     return String.join("\n", lines).stripIndent().strip() + "\n";
+  }
+
+  /**
+   * Asks that a document shows the code that a test compiles: both stand between lines that say
+   * {@code example: begin} and {@code example: end}.
+   */
+  static void assertExample(String document, String test, UnaryOperator<String> shownAs) {
+    String folder = "patterns/src/test/java/org/hoopwright/patterns/docs/";
+    String source = text(root().resolve(folder + test));
+    String code = shownAs.apply(region(source, "// example: begin", "// example: end"));
+    String shown = text(root().resolve(document));
+    assertThat(region(shown, "<!-- example: begin -->", "<!-- example: end -->"))
+        .as(
+            "Copy the code between the marks in %s into %s, or the other way round.",
+            test, document)
+        .isEqualTo("```java\n" + code + "```\n");
   }
 }
