@@ -20,8 +20,8 @@ import org.hoopwright.geometry.Side;
  * half of T to each tail. The tensioner keeps pulling while it grips. When it lets go, the first
  * clamp inwards takes the load and the string slips back by the drawback, which costs drawback ×
  * stiffness ÷ length of that span. When a clamp comes off and a knot takes the load, the stretch
- * between clamp and knot, slack until then, takes its share and the knot gives by the drawback.
- * What is held on one side only is slack.
+ * between clamp and knot, tied less tight than the span, takes its share and the knot gives by the
+ * drawback. What is held on one side only is slack.
  *
  * <p>Left out: friction between the strings of the weave, creep, and the hoop's own give; so these
  * numbers compare plans and do not foretell a bed's tension. Each result is the range over every

@@ -29,6 +29,7 @@ class ForceEstimateTest {
         Interval.of(0.2),
         Interval.of(Math.PI),
         Interval.of(mm),
+        Interval.of(0),
         Interval.of(4000),
         Interval.of(4000));
   }
@@ -146,6 +147,7 @@ class ForceEstimateTest {
                 Interval.of(0.10),
                 Interval.of(0.9 * Math.PI),
                 Interval.of(0.2),
+                Interval.of(0.25),
                 Interval.of(ForceParameters.of(plan.plan()).mainsStiffness().low()),
                 Interval.of(ForceParameters.of(plan.plan()).crossesStiffness().low())));
     narrow

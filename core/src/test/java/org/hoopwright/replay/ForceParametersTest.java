@@ -82,22 +82,27 @@ class ForceParametersTest {
   void rangesAreChecked() {
     Interval fine = Interval.of(0.2);
     Interval stiff = Interval.of(4000);
-    assertThatThrownBy(() -> new ForceParameters(new Interval(-0.1, 0.2), fine, fine, stiff, stiff))
+    assertThatThrownBy(
+            () -> new ForceParameters(new Interval(-0.1, 0.2), fine, fine, fine, stiff, stiff))
         .hasMessage("The friction (-0.1 to 0.2) must be from 0.0 to 1.0.");
-    assertThatThrownBy(() -> new ForceParameters(fine, fine, new Interval(0, 11), stiff, stiff))
+    assertThatThrownBy(
+            () -> new ForceParameters(fine, fine, new Interval(0, 11), fine, stiff, stiff))
         .hasMessageContaining("drawback");
-    assertThatThrownBy(() -> new ForceParameters(fine, Interval.of(7), fine, stiff, stiff))
+    assertThatThrownBy(() -> new ForceParameters(fine, Interval.of(7), fine, fine, stiff, stiff))
         .hasMessageContaining("wrap");
-    assertThatThrownBy(() -> new ForceParameters(fine, fine, fine, fine, stiff))
+    assertThatThrownBy(() -> new ForceParameters(fine, fine, fine, fine, fine, stiff))
         .hasMessageContaining("stiffness of the mains");
-    assertThatThrownBy(() -> new ForceParameters(fine, fine, fine, stiff, Interval.of(2e6)))
+    assertThatThrownBy(() -> new ForceParameters(fine, fine, fine, fine, stiff, Interval.of(2e6)))
         .hasMessageContaining("stiffness of the crosses");
+    assertThatThrownBy(() -> new ForceParameters(fine, fine, fine, Interval.of(1.5), stiff, stiff))
+        .hasMessageContaining("knot share");
   }
 
   @Test
   void cornersOfRangesWithoutWidthAreOne() {
     Interval one = Interval.of(0.5);
-    assertThat(new ForceParameters(one, one, one, Interval.of(5000), Interval.of(5000)).corners())
+    assertThat(
+            new ForceParameters(one, one, one, one, Interval.of(5000), Interval.of(5000)).corners())
         .hasSize(1);
   }
 }

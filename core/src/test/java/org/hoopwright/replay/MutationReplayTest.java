@@ -62,6 +62,7 @@ class MutationReplayTest {
           Interval.of(0.2),
           Interval.of(Math.PI),
           Interval.of(0.5),
+          Interval.of(0.2),
           Interval.of(4000),
           Interval.of(4000));
 
