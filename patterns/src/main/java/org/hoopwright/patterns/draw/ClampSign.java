@@ -29,14 +29,17 @@ final class ClampSign {
                                 FrameShape.along(b, across, -half),
                                 FrameShape.along(a, across, -half)))
                         + "Z"))
-        .add(
-            Element.of("text")
-                .attr("class", "clamp-name bold")
-                .attr("x", middle.x())
-                .attr("y", middle.y() + 4)
-                .attr("font-size", 11)
-                .attr("text-anchor", "middle")
-                .text(text));
+        .add(name(middle, text));
+  }
+
+  private static Element name(Point middle, String text) {
+    return Element.of("text")
+        .attr("class", "clamp-name bold")
+        .attr("x", middle.x())
+        .attr("y", middle.y() + 4)
+        .attr("font-size", 11)
+        .attr("text-anchor", "middle")
+        .text(text);
   }
 
   /** The room that a clamp inside takes. */
@@ -49,7 +52,7 @@ final class ClampSign {
   }
 
   /** A starting clamp outside the frame at a hole: a wedge that points to the frame. */
-  static Element outside(FrameShape.Mouth mouth, double at, double length) {
+  static Element outside(FrameShape.Mouth mouth, double at, double length, String text) {
     Point across = new Point(-mouth.out().y(), mouth.out().x());
     Point near = FrameShape.along(mouth.outer(), mouth.out(), at);
     Point far = FrameShape.along(mouth.outer(), mouth.out(), at + length);
@@ -62,9 +65,10 @@ final class ClampSign {
                     FrameShape.path(
                             List.of(
                                 FrameShape.along(near, across, 4),
-                                FrameShape.along(far, across, 10),
-                                FrameShape.along(far, across, -10),
+                                FrameShape.along(far, across, 12),
+                                FrameShape.along(far, across, -12),
                                 FrameShape.along(near, across, -4)))
-                        + "Z"));
+                        + "Z"))
+        .add(name(FrameShape.along(far, mouth.out(), -9), text));
   }
 }

@@ -3,6 +3,7 @@ package org.hoopwright.patterns.draw;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.hoopwright.bed.Bed;
 import org.hoopwright.bed.HolePositions;
 import org.hoopwright.bench.BenchPlan;
@@ -116,7 +117,7 @@ public final class Drawing {
     strings.runs(id -> Look.PLAIN);
     strings.knots(id -> Look.PLAIN);
     strings.passes(id -> Look.PLAIN);
-    finishNames(scene, shape, bed, holes, strings);
+    finishNames(scene, shape, bed, holes, strings, id -> Look.PLAIN);
     new FindingsLayer(scene, shape, Optional.of(bed)).draw(options.findings());
     return new Drawing(
         page.finished(
@@ -177,7 +178,7 @@ public final class Drawing {
     steps.draw(step, all);
     strings.knots(id -> states.look(id, step, all, ""));
     strings.passes(id -> states.look("span-" + id, step, all, ""));
-    finishNames(scene, shape, bed, holes, strings);
+    finishNames(scene, shape, bed, holes, strings, id -> states.look(id, step, all, ""));
     new FindingsLayer(scene, shape, Optional.of(bed)).draw(options.findings());
     String what =
         step == 0
@@ -190,11 +191,11 @@ public final class Drawing {
   }
 
   private static void finishNames(
-      Scene scene, FrameShape shape, Bed bed, HolesLayer holes, RouteLayer strings) {
+      Scene scene, FrameShape shape, Bed bed, HolesLayer holes, RouteLayer strings, Function<String, Look> knots) {
     if (bed.positions().size() <= MOST_NAMES) {
       holes.names(false);
     }
-    strings.knotNames();
+    strings.knotNames(knots);
     new SpansLayer(scene, shape, bed).names();
     holes.sides();
   }

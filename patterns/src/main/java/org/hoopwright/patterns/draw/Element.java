@@ -51,7 +51,12 @@ final class Element {
   }
 
   void write(XMLStreamWriter out) throws XMLStreamException {
-    out.writeStartElement(name);
+    boolean nothingInside = name.equals("input");
+    if (nothingInside) {
+      out.writeEmptyElement(name); // HTML knows no end tag for it
+    } else {
+      out.writeStartElement(name);
+    }
     for (Map.Entry<String, String> a : attributes.entrySet()) {
       out.writeAttribute(a.getKey(), a.getValue());
     }
@@ -62,7 +67,9 @@ final class Element {
         out.writeCharacters(child.toString());
       }
     }
-    out.writeEndElement();
+    if (!nothingInside) {
+      out.writeEndElement();
+    }
   }
 
   /** A number with one decimal at most, the same on every machine. */

@@ -130,12 +130,17 @@ final class Legend {
     add(
         p ->
             List.of(
-                ClampSign.inside(
-                        new Point(p.x() - 12, p.y()), new Point(p.x() + 12, p.y()), 0, 24, "s1")
+                ClampSign.outside(
+                        new FrameShape.Mouth(0, p, p, new Point(p.x(), p.y() + 12), UP),
+                        0,
+                        24,
+                        "s1")
                     .attr("class", "clamp starting")),
         "starting clamp");
     add(p -> List.of(line("span todo", p)), "not strung yet");
     add(p -> List.of(line("span main laced", p)), "laced, not pulled");
-    return add(p -> List.of(line("span main now", p)), "this step");
+    add(p -> List.of(line("span main now", p)), "this step");
+    return add(
+        p -> List.of(line("start-mark", p)), "where the starting clamp's mark may end");
   }
 }

@@ -33,4 +33,9 @@ final class Markup {
     }
     return text.toString();
   }
+
+  /** The text with a capital first letter. */
+  static String capital(String text) {
+    return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
+  }
 }

@@ -22,6 +22,7 @@ final class RouteLayer {
 
   private static final double NUMBER_AT = 12;
   private static final double ARROW_AT = 3;
+  private static final double KNOT_AT = 24;
 
   private final Scene scene;
   private final FrameShape shape;
@@ -149,14 +150,17 @@ final class RouteLayer {
       for (StringEnd end : piece.ends()) {
         for (Pass pass : end.passes()) {
           String number = String.valueOf(numbers.getOrDefault(pass.span(), 0));
-          scene.labelOn(
-              "pass-" + pass.span(),
-              number,
-              "pass bold",
-              Scene.SMALL + 1,
-              shape.mouth(pass.from()).inner(),
-              shape.mouth(pass.to()).inner(),
-              NUMBER_AT);
+          Look look = finish.apply(pass.span());
+          scene
+              .labelOn(
+                  "pass-" + pass.span(),
+                  number,
+                  "pass bold" + look.classes(),
+                  Scene.SMALL + 1,
+                  shape.mouth(pass.from()).inner(),
+                  shape.mouth(pass.to()).inner(),
+                  NUMBER_AT)
+              .ifPresent(text -> look.data().forEach(text::attr));
         }
       }
     }
@@ -199,7 +203,7 @@ final class RouteLayer {
     Optional<HoleId> other =
         bed.find(knot.anchor()).filter(s -> s.uses(knot.hole())).map(s -> s.other(knot.hole()));
     return other
-        .map(o -> FrameShape.along(mouth.inner(), toward(mouth, o), 9))
+        .map(o -> FrameShape.along(mouth.inner(), toward(mouth, o), KNOT_AT))
         .orElse(mouth.inner());
   }
 
@@ -225,7 +229,7 @@ final class RouteLayer {
   private void startingClamp(EndName end, HoleId hole, Look look) {
     FrameShape.Mouth mouth = shape.mouth(hole);
     Element clamp =
-        ClampSign.outside(mouth, 6, 24)
+        ClampSign.outside(mouth, 6, 24, "s1")
             .attr("id", scene.id("begin-" + end.word()))
             .attr("class", "clamp starting" + look.classes())
             .title("Starting clamp outside the frame at " + hole + ".");
@@ -236,19 +240,22 @@ final class RouteLayer {
   }
 
   /** Writes beside each knot whose it is. */
-  void knotNames() {
+  void knotNames(Function<String, Look> finish) {
     for (Piece piece : route.pieces()) {
       for (StringEnd end : piece.ends()) {
         Knot knot = end.finish();
         FrameShape.Mouth mouth = shape.mouth(knot.hole());
-        scene.label(
-            "knot-name-" + end.name().word(),
-            Terms.knot(end.name(), knot),
-            "knot-name bold",
-            Scene.LABEL,
-            mouth.outer(),
-            FrameShape.along(mouth.outer(), mouth.out(), 22),
-            mouth.out());
+        Look look = finish.apply("knot-" + end.name().word());
+        scene
+            .label(
+                "knot-name-" + end.name().word(),
+                Terms.knot(end.name(), knot),
+                "knot-name bold" + look.classes(),
+                Scene.LABEL,
+                mouth.outer(),
+                FrameShape.along(mouth.outer(), mouth.out(), 22),
+                mouth.out())
+            .ifPresent(text -> look.data().forEach(text::attr));
       }
     }
   }

@@ -15,8 +15,8 @@ final class Scene {
     FRAME,
     ZONES,
     SPANS,
-    HOLES,
     RUNS,
+    HOLES,
     MARKS,
     LEADERS,
     LABELS
@@ -26,7 +26,8 @@ final class Scene {
   static final double LABEL = 14;
 
   static final double SMALL = 11.5;
-  private static final double LINE = 1.2;
+  /** Height of a label in font sizes: labels are made of letters without descenders. */
+  private static final double LINE = 0.95;
 
   private final String prefix;
   private final Map<Layer, List<Element>> layers = new EnumMap<>(Layer.class);
@@ -124,7 +125,7 @@ final class Scene {
             .attr("id", id(id))
             .attr("class", look)
             .attr("x", c.x())
-            .attr("y", c.y() + 0.35 * size)
+            .attr("y", c.y() + 0.36 * size)
             .attr("font-size", size)
             .attr("text-anchor", "middle")
             .text(text);

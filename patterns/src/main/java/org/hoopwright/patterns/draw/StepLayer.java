@@ -64,7 +64,7 @@ final class StepLayer {
     } else {
       double at = Math.min(40, 6 + s.distanceMm() * shape.scale());
       Point middle = FrameShape.along(near.outer(), near.out(), at + 12);
-      sign = ClampSign.outside(near, at, 24);
+      sign = ClampSign.outside(near, at, 24, shortName(s.clamp()));
       Box box = Box.around(middle, 26, 26);
       scene.placer().take(box);
       scene.cover(box);

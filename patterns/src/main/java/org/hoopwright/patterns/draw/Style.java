@@ -7,10 +7,10 @@ final class Style {
 
   private static final String LIGHT =
       "--paper:#fff;--ink:#1d2733;--quiet:#5c6672;--frame:#ece7dc;--edge:#6b6558;--long:#17578f;"
-          + "--short:#a04400;--finish:#17578f;--faint:#c3c8cd;--now:#b1005f;--clamp:#ffd54a";
+          + "--short:#a04400;--finish:#2c6a2f;--faint:#c3c8cd;--now:#b1005f;--clamp:#ffd54a";
   private static final String DARK =
       "--paper:#14181d;--ink:#e8ecf0;--quiet:#a9b4bf;--frame:#39362f;--edge:#a39c8c;--long:#8ec2f5;"
-          + "--short:#ffb077;--finish:#8ec2f5;--faint:#4a525b;--now:#ff80c0;--clamp:#ffd54a";
+          + "--short:#ffb077;--finish:#95d38f;--faint:#4a525b;--now:#ff80c0;--clamp:#ffd54a";
 
   /** Style rules for the drawing; they touch nothing outside it. No angle bracket, no ampersand. */
   static final String CSS =
@@ -32,11 +32,13 @@ final class Style {
       .hw .span.cross{stroke:var(--short)}
       .hw .span.end-short{stroke:var(--short);stroke-width:4.4}
       .hw .span.end-long{stroke:var(--long);stroke-width:2.6}
-      .hw .span.end-finish{stroke:var(--finish);stroke-width:2.6}
+      .hw .span.end-finish{stroke:var(--finish);stroke-width:3.2}
       .hw .run .line{fill:none;stroke:var(--long);stroke-width:3;stroke-linejoin:round}
       .hw .run.end-short .line,.hw .run.end-start .line{stroke:var(--short);stroke-width:4.2}
       .hw .arrow{fill:var(--long);stroke:var(--paper);stroke-width:1}
       .hw .arrow.end-short,.hw .run.end-short .arrow,.hw .run.end-start .arrow{fill:var(--short)}
+      .hw .run.end-finish .line{stroke:var(--finish)}
+      .hw .arrow.end-finish,.hw .run.end-finish .arrow{fill:var(--finish)}
       .hw .leader{fill:none;stroke:var(--quiet);stroke-width:.8}
       .hw .span-name,.hw .pass,.hw .hole-name,.hw .knot-name{paint-order:stroke;\
       stroke:var(--paper);stroke-width:4;stroke-linejoin:round}
@@ -50,12 +52,14 @@ final class Style {
       .hw .finding path,.hw .finding circle{fill:var(--paper);stroke:var(--ink);stroke-width:1.8}
       .hw .finding.error path{fill:var(--ink)}
       .hw .finding.error text{fill:var(--paper)}
-      .hw .todo.span,.hw .todo .line{stroke:var(--faint);stroke-width:1.4}
-      .hw .todo.arrow,.hw .run.todo .arrow,.hw .knot.todo,.hw .clamp.todo,.hw .off{display:none}
-      .hw .laced.span{stroke-width:1.9;stroke-dasharray:7 2.5}
-      .hw .now.span,.hw .now .line{stroke:var(--now);stroke-width:5;stroke-dasharray:none}
-      .hw .now.arrow,.hw .run.now .arrow{fill:var(--now)}
-      .hw .now .ball{fill:var(--now)}
+      .hw .span.todo,.hw .run.todo .line{stroke:var(--faint);stroke-width:1.4}
+      .hw .pass.todo,.hw .knot-name.todo{fill:var(--quiet);font-weight:normal}
+      .hw .clamp.now .jaws{stroke:var(--now);stroke-width:4}
+      .hw .arrow.todo,.hw .run.todo .arrow,.hw .knot.todo,.hw .clamp.todo,.hw .off{display:none}
+      .hw .span.laced{stroke-width:1.9;stroke-dasharray:7 2.5}
+      .hw .span.now,.hw .run.now .line{stroke:var(--now);stroke-width:5;stroke-dasharray:none}
+      .hw .arrow.now,.hw .run.now .arrow{fill:var(--now)}
+      .hw .knot.now .ball{fill:var(--now)}
       """
           .replace("%LIGHT%", LIGHT)
           .replace("%DARK%", DARK);
