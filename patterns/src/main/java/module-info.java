@@ -10,6 +10,8 @@ module org.hoopwright.patterns {
 
   exports org.hoopwright.patterns.draw;
 
+  exports org.hoopwright.patterns;
+
   opens org.hoopwright.patterns.cli to
       info.picocli;
 }
