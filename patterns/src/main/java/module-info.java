@@ -8,9 +8,8 @@ module org.hoopwright.patterns {
   requires info.picocli;
   requires java.xml;
 
-  exports org.hoopwright.patterns.draw;
-
   exports org.hoopwright.patterns;
+  exports org.hoopwright.patterns.draw;
 
   opens org.hoopwright.patterns.cli to
       info.picocli;

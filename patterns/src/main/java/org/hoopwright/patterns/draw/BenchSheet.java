@@ -71,8 +71,7 @@ public final class BenchSheet {
     String title = Words.clean(layout.name());
     StringBuilder page = new StringBuilder("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n");
     page.append("<meta charset=\"UTF-8\">\n");
-    page.append(
-        "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
+    page.append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
     page.append("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; ");
     page.append("style-src 'unsafe-inline'; script-src 'sha256-").append(sha256(script));
     page.append("'\">\n");
@@ -124,11 +123,7 @@ public final class BenchSheet {
     for (String unit : units) {
       set.add(
           Element.of("label")
-              .add(
-                  Element.of("input")
-                      .attr("type", "radio")
-                      .attr("name", name)
-                      .attr("value", unit))
+              .add(Element.of("input").attr("type", "radio").attr("name", name).attr("value", unit))
               .text(" " + unit));
     }
     return set;
@@ -162,7 +157,9 @@ public final class BenchSheet {
     fact(list, "Tension of the crosses", text.force(plan.job().crossesTension(layout)));
     for (int i = 0; i < plan.cutLengthsMm().size(); i++) {
       String what =
-          plan.cutLengthsMm().size() == 1 ? "Cut" : i == 0 ? "Cut for the mains" : "Cut for the crosses";
+          plan.cutLengthsMm().size() == 1
+              ? "Cut"
+              : i == 0 ? "Cut for the mains" : "Cut for the crosses";
       fact(list, what, text.length(plan.cutLengthsMm().get(i)));
     }
     plan.route().pieces().stream()
@@ -172,18 +169,14 @@ public final class BenchSheet {
                 fact(
                     list,
                     Markup.capital(Terms.knot(e.name(), e.finish())),
-                    Element.of("span")
-                        .text(e.finish().hole() + " round " + e.finish().anchor())));
+                    Element.of("span").text(e.finish().hole() + " round " + e.finish().anchor())));
     String start = plan.start().method().word().replace("-", " ") + " on " + plan.start().anchor();
     fact(list, "Start of the mains", Element.of("span").text(start));
     return list;
   }
 
   private static void fact(Element list, String what, Element value) {
-    list.add(
-        Element.of("div")
-            .add(Element.of("dt").text(what))
-            .add(Element.of("dd").add(value)));
+    list.add(Element.of("div").add(Element.of("dt").text(what)).add(Element.of("dd").add(value)));
   }
 
   private Element now() {
@@ -213,8 +206,7 @@ public final class BenchSheet {
   }
 
   private Element steps() {
-    Element list =
-        Element.of("ol").attr("id", "steps").attr("aria-labelledby", "steps-title");
+    Element list = Element.of("ol").attr("id", "steps").attr("aria-labelledby", "steps-title");
     for (int i = 0; i < plan.steps().size(); i++) {
       Step step = plan.steps().get(i);
       Element words = Element.of("span").attr("class", "say");
@@ -239,8 +231,7 @@ public final class BenchSheet {
     int number = 1;
     for (SheetRow row : SheetRow.of(plan)) {
       list.add(
-          text.sentence(
-              Element.of("li").add(Element.of("b").text(number++ + "  ")), row.text()));
+          text.sentence(Element.of("li").add(Element.of("b").text(number++ + "  ")), row.text()));
     }
     Element intro = Element.of("p");
     intro.text("Pull mains with ").add(text.force(plan.job().mainsTension(plan.bed().layout())));
@@ -285,7 +276,8 @@ public final class BenchSheet {
       lines += Words.wrap(f.severity().word() + ": " + f.message() + f.fix(), 8.5, 500, 99).size();
     }
     int facts = 3 + plan.cutLengthsMm().size() + 2 * plan.route().pieces().size();
-    double rest = 277 - 28 - lines * 4.0 - (facts + 3) / 4 * 10.5 - 12;
+    int rows = (facts + 3) / 4;
+    double rest = 277 - 28 - lines * 4.0 - rows * 10.5 - 12;
     return Math.max(80, Math.min(165, rest));
   }
 

@@ -151,8 +151,11 @@ public final class Drawing {
   public static Drawing plan(BenchPlan plan, int step, DrawingOptions options) {
     if (step < 0 || step > plan.steps().size()) {
       throw new IllegalArgumentException(
-          "The step (%d) must be from 0 to %d, the number of the plan's steps."
-              .formatted(step, plan.steps().size()));
+          "The step ("
+              + step
+              + ") must be from 0 to "
+              + plan.steps().size()
+              + ", the number of the plan's steps.");
     }
     return new Drawing(planned(plan, new StepStates(plan), step, options, false));
   }
@@ -183,15 +186,21 @@ public final class Drawing {
     String what =
         step == 0
             ? "Before the first step of " + plan.steps().size()
-            : "Step %d of %d: %s"
-                .formatted(step, plan.steps().size(), plan.steps().get(step - 1).say());
+            // Not formatted: some locales have digits of their own.
+            : "Step " + step + " of " + plan.steps().size() + ": "
+                + plan.steps().get(step - 1).say();
     Legend legend =
         new Legend(bed.layout(), options.findings()).holes().headZone().route(plan.route()).steps();
     return page.finished(all ? "Plan: " + Terms.pattern(bed) : what, legend.entries());
   }
 
   private static void finishNames(
-      Scene scene, FrameShape shape, Bed bed, HolesLayer holes, RouteLayer strings, Function<String, Look> knots) {
+      Scene scene,
+      FrameShape shape,
+      Bed bed,
+      HolesLayer holes,
+      RouteLayer strings,
+      Function<String, Look> knots) {
     if (bed.positions().size() <= MOST_NAMES) {
       holes.names(false);
     }

@@ -49,7 +49,7 @@ final class FrameShape {
   FrameShape(Outline outline, Map<HoleId, Point> positions, boolean back) {
     this.back = back;
     double pitchScale = HOLE_PITCH * positions.size() / outline.perimeterMm();
-    double length = outline.lengthMm();
+    double length = Math.max(outline.lengthMm(), outline.widthMm());
     scale = Math.max(LEAST_LENGTH / length, Math.min(MOST_LENGTH / length, pitchScale));
     double leftMm = outline.halfLengthMm(Side.LEFT);
     double rightMm = outline.halfLengthMm(Side.RIGHT);

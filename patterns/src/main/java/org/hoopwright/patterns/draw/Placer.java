@@ -11,6 +11,7 @@ import org.hoopwright.geometry.Point;
 final class Placer {
 
   private static final int TRIES = 90;
+  private static final int STRAIGHT = 15;
   private static final double STEP = 4;
   private static final double GAP = 1;
 
@@ -43,9 +44,9 @@ final class Placer {
     Point across = new Point(-out.y(), out.x());
     for (int i = 0; i < TRIES; i++) {
       Point straight = FrameShape.along(from, out, reach + i * STEP);
-      // Straight out first, then a little to either side.
-      for (int side = 0; side < 3; side++) {
-        double shift = side == 0 ? 0 : (side == 1 ? 1 : -1) * Math.min(i, 4) * STEP;
+      // Straight out as far as possible, so that neighbours keep their order; then also to a side.
+      for (int side = 0; side < (i < STRAIGHT ? 1 : 3); side++) {
+        double shift = side == 0 ? 0 : (side == 1 ? 1 : -1) * 4 * STEP;
         Box box = Box.around(FrameShape.along(straight, across, shift), width, height);
         if (free(box)) {
           taken.add(box);

@@ -26,6 +26,7 @@ final class Scene {
   static final double LABEL = 14;
 
   static final double SMALL = 11.5;
+
   /** Height of a label in font sizes: labels are made of letters without descenders. */
   private static final double LINE = 0.95;
 
