@@ -187,7 +187,11 @@ public final class Drawing {
         step == 0
             ? "Before the first step of " + plan.steps().size()
             // Not formatted: some locales have digits of their own.
-            : "Step " + step + " of " + plan.steps().size() + ": "
+            : "Step "
+                + step
+                + " of "
+                + plan.steps().size()
+                + ": "
                 + plan.steps().get(step - 1).say();
     Legend legend =
         new Legend(bed.layout(), options.findings()).holes().headZone().route(plan.route()).steps();

@@ -229,7 +229,7 @@ final class HolesLayer {
   private void side(String id, String text, double u) {
     Point out = shape.outwards(u);
     Point from = shape.onRing(u, FrameShape.BAND + 40);
-    double width = Words.width(text, Scene.LABEL) * 1.1 + 16;
+    double width = Words.width(text, Scene.LABEL) * Words.BOLD + 10;
     scene
         .placer()
         .outside(from, out, width, Scene.LABEL * 1.2)

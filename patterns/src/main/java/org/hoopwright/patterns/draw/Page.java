@@ -35,7 +35,7 @@ final class Page {
     Box picture = scene.bounds();
     width = Math.max(LEAST_WIDTH, picture.width());
     left = picture.centre().x() - width / 2;
-    List<String> heads = Words.wrap(name, TITLE * 1.1, width, 2);
+    List<String> heads = Words.wrap(name, TITLE * Words.BOLD, width, 2);
     String view = options.back() ? "Seen from the back, turned over." : "Seen from the face.";
     List<String> subs =
         Words.wrap(subtitle + (subtitle.endsWith(".") ? " " : ". ") + view, TEXT, width, 6);

@@ -89,7 +89,7 @@ final class Scene {
    */
   Optional<Element> label(
       String id, String text, String look, double size, Point about, Point from, Point out) {
-    double width = Words.width(text, size) * (look.contains("bold") ? 1.1 : 1);
+    double width = Words.width(text, size) * (look.contains("bold") ? Words.BOLD : 1);
     Optional<Box> place = placer.outside(from, out, width, size * LINE);
     place.ifPresent(box -> leader(about, from, box));
     return place.map(box -> textIn(Layer.LABELS, id, text, look, size, box));
@@ -112,7 +112,7 @@ final class Scene {
   /** Writes a label on a line of the picture, where there is room. */
   Optional<Element> labelOn(
       String id, String text, String look, double size, Point a, Point b, double at) {
-    double width = Words.width(text, size) * (look.contains("bold") ? 1.1 : 1);
+    double width = Words.width(text, size) * (look.contains("bold") ? Words.BOLD : 1);
     return placer
         .onLine(a, b, at, width, size * LINE)
         .map(box -> textIn(Layer.LABELS, id, text, look, size, box));

@@ -18,9 +18,12 @@ final class Words {
   };
   private static final double OTHER = 1.0;
 
+  /** How much wider bold text is, at most. */
+  static final double BOLD = 1.2;
+
   private Words() {}
 
-  /** The width of a text at a font size; bold text is a tenth wider at most. */
+  /** The width of a text at a font size; bold text is up to {@link #BOLD} times as wide. */
   static double width(String text, double size) {
     double sum = 0;
     for (int i = 0; i < text.length(); i++) {

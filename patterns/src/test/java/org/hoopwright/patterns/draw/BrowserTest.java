@@ -85,7 +85,10 @@ class BrowserTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "willowbank-100", "willowbank-badminton", "willowbank-98-uneven", "willowbank-teaching"
+        "willowbank-100",
+        "willowbank-badminton",
+        "willowbank-98-uneven",
+        "willowbank-teaching"
       })
   void theSheetPrintsOnTwoPages(String sample) throws Exception {
     BenchPlan plan = SamplePlans.of(sample);
@@ -102,7 +105,8 @@ class BrowserTest {
 
   @Test
   void noTextOverlapsAnotherOrLeavesThePage() throws Exception {
-    StringBuilder page = new StringBuilder("<!DOCTYPE html><html><head><title>t</title></head><body>");
+    StringBuilder page =
+        new StringBuilder("<!DOCTYPE html><html><head><title>t</title></head><body>");
     int n = 0;
     for (BenchPlan plan : SamplePlans.all()) {
       DrawingOptions options = DrawingOptions.builder().idPrefix("p" + n++ + "-").build();
@@ -135,7 +139,8 @@ class BrowserTest {
     Chromium.Result result = browser.page(page);
     assertThat(result.log()).doesNotContain("CONSOLE");
     Matcher m =
-        Pattern.compile("<pre id=\"result\"[^>]*>(.*?)</pre>", Pattern.DOTALL).matcher(result.out());
+        Pattern.compile("<pre id=\"result\"[^>]*>(.*?)</pre>", Pattern.DOTALL)
+            .matcher(result.out());
     assertThat(m.find()).as("the page came back").isTrue();
     return m.group(1);
   }

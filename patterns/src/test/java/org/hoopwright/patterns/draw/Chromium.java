@@ -78,7 +78,6 @@ final class Chromium {
       process.destroyForcibly();
       throw new AssertionError("The browser did not end: " + Files.readString(log));
     }
-    return new Result(
-        Files.readString(out), Files.readString(log, StandardCharsets.ISO_8859_1));
+    return new Result(Files.readString(out), Files.readString(log, StandardCharsets.ISO_8859_1));
   }
 }
