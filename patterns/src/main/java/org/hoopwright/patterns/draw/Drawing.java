@@ -235,4 +235,9 @@ public final class Drawing {
   public String inline() {
     return Markup.of(root);
   }
+
+  /** The picture as an element of a page that is still being made. */
+  Element element() {
+    return root;
+  }
 }

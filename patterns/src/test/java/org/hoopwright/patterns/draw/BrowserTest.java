@@ -83,13 +83,7 @@ class BrowserTest {
   }
 
   @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "willowbank-100",
-        "willowbank-badminton",
-        "willowbank-98-uneven",
-        "willowbank-teaching"
-      })
+  @ValueSource(strings = {"willowbank-badminton", "willowbank-98-uneven"})
   void theSheetPrintsOnTwoPages(String sample) throws Exception {
     BenchPlan plan = SamplePlans.of(sample);
     String html = BenchSheet.of(plan, USUAL, plan.findings()).html();

@@ -44,8 +44,7 @@ class DocumentedDrawingsTest {
     List<Finding> findings = new ArrayList<>(LayoutCheck.check(wrong));
     findings.addAll(StatedAssignment.assign(wrong).findings());
     all.put(
-        "findings.svg",
-        Drawing.layout(wrong, DrawingOptions.builder().findings(findings).build()));
+        "findings.svg", Drawing.layout(wrong, DrawingOptions.builder().findings(findings).build()));
     return all;
   }
 

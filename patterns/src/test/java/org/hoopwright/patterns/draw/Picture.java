@@ -75,7 +75,8 @@ final class Picture {
     for (Element e : elements("text")) {
       String text = own(e);
       double size = number(e, "font-size");
-      double width = Words.width(text, size) * (e.getAttribute("class").contains("bold") ? Words.BOLD : 1);
+      double width =
+          Words.width(text, size) * (e.getAttribute("class").contains("bold") ? Words.BOLD : 1);
       double x = number(e, "x");
       double left = e.getAttribute("text-anchor").equals("middle") ? x - width / 2 : x;
       double base = number(e, "y");
