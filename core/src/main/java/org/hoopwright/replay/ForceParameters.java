@@ -2,8 +2,10 @@ package org.hoopwright.replay;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.hoopwright.bench.BenchPlan;
 import org.hoopwright.frame.Layout;
 import org.hoopwright.material.Material;
@@ -116,19 +118,23 @@ public record ForceParameters(
     return Collections.unmodifiableMap(map);
   }
 
-  /** Every choice of the lowest or highest value of each parameter. */
+  /**
+   * Every choice of lowest or highest values: of what a bend leaves, of the drawback, and of the
+   * stiffness of all strings together, which do not act on each other.
+   */
   List<Corner> corners() {
-    List<Corner> all = new java.util.ArrayList<>();
-    for (int bits = 0; bits < 32; bits++) {
-      double bend = kept(pick(friction, bits), pick(wrapRadians, bits >> 1));
+    double most = kept(friction.low(), wrapRadians.low());
+    double least = kept(friction.high(), wrapRadians.high());
+    Set<Corner> all = new LinkedHashSet<>();
+    for (int bits = 0; bits < 8; bits++) {
       all.add(
           new Corner(
-              bend,
-              pick(drawbackMm, bits >> 2),
-              pick(mainsStiffness, bits >> 3),
-              pick(crossesStiffness, bits >> 4)));
+              (bits & 1) == 0 ? most : least,
+              pick(drawbackMm, bits >> 1),
+              pick(mainsStiffness, bits >> 2),
+              pick(crossesStiffness, bits >> 2)));
     }
-    return all.stream().distinct().toList();
+    return List.copyOf(all);
   }
 
   private static double pick(Interval range, int bits) {

@@ -1,9 +1,9 @@
 package org.hoopwright.replay;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import org.hoopwright.bed.Span;
 import org.hoopwright.bed.SpanId;
 import org.hoopwright.bench.Step;
@@ -25,7 +25,7 @@ final class Tensions {
 
   private final BenchState state;
   private final ForceParameters.Corner corner;
-  private final Map<SpanId, Cell> cells = new TreeMap<>();
+  private final Map<SpanId, Cell> cells = new HashMap<>(); // looked up, never gone through
   private double pull; // on each tail that is gripped
 
   Tensions(BenchState state, ForceParameters.Corner corner) {
