@@ -70,7 +70,8 @@ public final class FindingsPage {
   }
 
   private static Element item(Finding finding) {
-    String at = finding.place().map(p -> "line " + p.line() + ", column " + p.column() + ": ").orElse("");
+    String at =
+        finding.place().map(p -> "line " + p.line() + ", column " + p.column() + ": ").orElse("");
     String fix = finding.fix().isEmpty() ? "" : " " + finding.fix();
     return Element.of("li")
         .text(at)
@@ -79,8 +80,7 @@ public final class FindingsPage {
   }
 
   private static Element drawing(Layout layout, List<Finding> findings, String prefix) {
-    DrawingOptions options =
-        DrawingOptions.builder().findings(findings).idPrefix(prefix).build();
+    DrawingOptions options = DrawingOptions.builder().findings(findings).idPrefix(prefix).build();
     Optional<Bed> bed = StatedAssignment.assign(layout).bed();
     return (bed.isPresent() ? Drawing.bed(bed.get(), options) : Drawing.layout(layout, options))
         .element();
