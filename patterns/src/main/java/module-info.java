@@ -6,8 +6,10 @@ module org.hoopwright.patterns {
   requires transitive org.hoopwright;
   requires tools.jackson.core;
   requires info.picocli;
+  requires java.xml;
 
   exports org.hoopwright.patterns;
+  exports org.hoopwright.patterns.draw;
 
   opens org.hoopwright.patterns.cli to
       info.picocli;

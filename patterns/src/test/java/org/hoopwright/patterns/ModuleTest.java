@@ -22,6 +22,6 @@ class ModuleTest {
                 .map(ModuleDescriptor.Requires::name)
                 .collect(Collectors.toSet()))
         .containsExactlyInAnyOrder(
-            "java.base", "org.hoopwright", "tools.jackson.core", "info.picocli");
+            "java.base", "java.xml", "org.hoopwright", "tools.jackson.core", "info.picocli");
   }
 }
