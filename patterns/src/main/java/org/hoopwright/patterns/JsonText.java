@@ -1,0 +1,194 @@
+package org.hoopwright.patterns;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.function.Function;
+
+/**
+ * JSON as it is written: members in the order given, two-space indent, {@code \n}. A list or object
+ * is either on one line or has a line for each of its parts, as whoever builds it says.
+ */
+final class JsonText {
+
+  /** A value: its parts, or its text when it has none. */
+  private sealed interface Value {
+    record Plain(String text) implements Value {}
+
+    record Group(char open, char close, boolean oneLine, List<Part> parts) implements Value {}
+  }
+
+  /** A part of a list (without name) or of an object. */
+  private record Part(String name, JsonText value) {}
+
+  private final Value value;
+
+  private JsonText(Value value) {
+    this.value = value;
+  }
+
+  /** A text value. */
+  static JsonText text(String text) {
+    return new JsonText(new Value.Plain(quoted(text)));
+  }
+
+  /** A whole number. */
+  static JsonText number(long number) {
+    return new JsonText(new Value.Plain(Long.toString(number)));
+  }
+
+  /** A length in mm or a force in N, see {@link Decimals#tenths}. */
+  static JsonText tenths(double number) {
+    return new JsonText(new Value.Plain(Decimals.tenths(number)));
+  }
+
+  /** A number that needs more than one decimal, see {@link Decimals#precise}. */
+  static JsonText precise(double number) {
+    return new JsonText(new Value.Plain(Decimals.precise(number)));
+  }
+
+  /** True or false. */
+  static JsonText truth(boolean value) {
+    return new JsonText(new Value.Plain(Boolean.toString(value)));
+  }
+
+  /** A list on one line. */
+  static JsonText line(List<JsonText> values) {
+    return list(values, true);
+  }
+
+  /** A list of texts on one line, each by its {@code toString}. */
+  static JsonText names(Collection<?> names) {
+    return line(names.stream().map(n -> text(n.toString())).toList());
+  }
+
+  /** A list with a line for each value. */
+  static JsonText lines(List<JsonText> values) {
+    return list(values, false);
+  }
+
+  /** A list with a line for each value. */
+  static <T> JsonText lines(Collection<T> things, Function<T, JsonText> each) {
+    return lines(things.stream().map(each).toList());
+  }
+
+  private static JsonText list(List<JsonText> values, boolean oneLine) {
+    List<Part> parts = values.stream().map(v -> new Part("", v)).toList();
+    return new JsonText(new Value.Group('[', ']', oneLine, parts));
+  }
+
+  /** Starts an object on one line. */
+  static Members lineObject() {
+    return new Members(true);
+  }
+
+  /** Starts an object with a line for each member. */
+  static Members object() {
+    return new Members(false);
+  }
+
+  /** Gathers the members of an object. Not thread-safe. */
+  static final class Members {
+    private final boolean oneLine;
+    private final List<Part> parts = new ArrayList<>();
+
+    private Members(boolean oneLine) {
+      this.oneLine = oneLine;
+    }
+
+    Members put(String name, JsonText value) {
+      parts.add(new Part(name, value));
+      return this;
+    }
+
+    /** Adds a text, by the value's {@code toString}. */
+    Members put(String name, Object value) {
+      return put(name, text(value.toString()));
+    }
+
+    Members put(String name, long value) {
+      return put(name, number(value));
+    }
+
+    JsonText end() {
+      return new JsonText(new Value.Group('{', '}', oneLine, List.copyOf(parts)));
+    }
+  }
+
+  /** The document: this value and a line end. */
+  String document() {
+    StringBuilder out = new StringBuilder();
+    print(out, 0);
+    return out.append('\n').toString();
+  }
+
+  private void print(StringBuilder out, int depth) {
+    if (value instanceof Value.Plain plain) {
+      out.append(plain.text());
+    } else if (value instanceof Value.Group group) {
+      if (group.parts().isEmpty()) {
+        out.append(group.open()).append(group.close());
+      } else if (group.oneLine()) {
+        printLine(out, group, depth);
+      } else {
+        printLines(out, group, depth);
+      }
+    }
+  }
+
+  private static void printLine(StringBuilder out, Value.Group group, int depth) {
+    boolean wide =
+        group.open() == '{'
+            || group.parts().stream().anyMatch(p -> p.value().value instanceof Value.Group);
+    out.append(group.open()).append(wide ? " " : "");
+    String between = "";
+    for (Part part : group.parts()) {
+      out.append(between);
+      printPart(out, group, part, depth);
+      between = ", ";
+    }
+    out.append(wide ? " " : "").append(group.close());
+  }
+
+  private static void printLines(StringBuilder out, Value.Group group, int depth) {
+    out.append(group.open());
+    String between = "\n";
+    for (Part part : group.parts()) {
+      out.append(between).append("  ".repeat(depth + 1));
+      printPart(out, group, part, depth + 1);
+      between = ",\n";
+    }
+    out.append('\n').append("  ".repeat(depth)).append(group.close());
+  }
+
+  private static void printPart(StringBuilder out, Value.Group group, Part part, int depth) {
+    if (group.open() == '{') {
+      out.append(quoted(part.name())).append(": ");
+    }
+    part.value().print(out, depth);
+  }
+
+  /**
+   * The text in quotes. What does not show, or changes how other text shows (control and format
+   * characters, half surrogate pairs), is escaped, so that the file is safe on any screen.
+   */
+  private static String quoted(String text) {
+    StringBuilder out = new StringBuilder(text.length() + 2).append('"');
+    text.codePoints()
+        .forEach(
+            c -> {
+              if (c == '"' || c == '\\') {
+                out.append('\\').append((char) c);
+              } else if (c == '\n') {
+                out.append("\\n");
+              } else if (PlainText.shows(c)) {
+                out.appendCodePoint(c);
+              } else {
+                for (char unit : Character.toChars(c)) {
+                  out.append(PlainText.escaped(unit));
+                }
+              }
+            });
+    return out.append('"').toString();
+  }
+}

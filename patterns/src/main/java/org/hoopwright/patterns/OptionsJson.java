@@ -1,0 +1,78 @@
+package org.hoopwright.patterns;
+
+import org.hoopwright.bench.Bench;
+import org.hoopwright.bench.Job;
+import org.hoopwright.frame.Layout;
+import org.hoopwright.geometry.Side;
+import org.hoopwright.material.StringSpec;
+import org.hoopwright.route.RouteRequest;
+
+/** The {@code options} of a plan: what was asked, with what was left open filled in. */
+final class OptionsJson {
+
+  private OptionsJson() {}
+
+  static JsonText of(Job job, Layout layout) {
+    RouteRequest routes = job.routes();
+    Bench bench = job.bench();
+    JsonText.Members options = JsonText.object();
+    routes
+        .pieces()
+        .ifPresentOrElse(n -> options.put("pieces", n), () -> options.put("pieces", "either"));
+    options
+        .put("mainsTension", JsonText.tenths(job.mainsTension(layout).newtons()))
+        .put("crossesTension", JsonText.tenths(job.crossesTension(layout).newtons()))
+        .put("lastPullExtra", JsonText.tenths(job.lastPullExtra().newtons()))
+        .put("runLimit", routes.runLimit())
+        .put("knotLimit", routes.knotLimit())
+        .put("leadLimit", job.leadLimit())
+        .put("machineClamps", bench.machineClamps())
+        .put("startingClamps", bench.startingClamps());
+    string(options, job.mainsString(layout), job.crossesString(layout));
+    routes.direction().ifPresent(d -> options.put("direction", d.word()));
+    routes.mainsStart().ifPresent(e -> options.put("mainsStart", e.word()));
+    job.startMethod().ifPresent(m -> options.put("start", m.word()));
+    job.anchorSide().ifPresent(s -> options.put("anchorSide", word(s)));
+    if (job.clampInHeadZoneAllowed()) {
+      options.put("clampInHeadZone", JsonText.truth(true));
+    }
+    unusualSizes(options, bench);
+    return options.end();
+  }
+
+  private static void string(JsonText.Members options, StringSpec mains, StringSpec crosses) {
+    if (mains.equals(crosses)) {
+      options.put("gauge", mains.gauge().word()).put("material", mains.material().word());
+    } else {
+      options
+          .put("gauge", each(mains.gauge().word(), crosses.gauge().word()))
+          .put("material", each(mains.material().word(), crosses.material().word()));
+    }
+  }
+
+  private static JsonText each(String mains, String crosses) {
+    return JsonText.lineObject().put("mains", mains).put("crosses", crosses).end();
+  }
+
+  /** Sizes that a replay needs to know when they are not the usual ones. */
+  private static void unusualSizes(JsonText.Members options, Bench bench) {
+    Bench usual = Bench.standard();
+    if (differs(bench.clampLengthMm(), usual.clampLengthMm())) {
+      options.put("clampLength", JsonText.tenths(bench.clampLengthMm()));
+    }
+    if (differs(bench.clampDistanceMm(), usual.clampDistanceMm())) {
+      options.put("clampDistance", JsonText.tenths(bench.clampDistanceMm()));
+    }
+    if (differs(bench.reachMm(), usual.reachMm())) {
+      options.put("reach", JsonText.tenths(bench.reachMm()));
+    }
+  }
+
+  private static boolean differs(double a, double b) {
+    return Double.compare(a, b) != 0;
+  }
+
+  static String word(Side side) {
+    return side == Side.LEFT ? "left" : "right";
+  }
+}
