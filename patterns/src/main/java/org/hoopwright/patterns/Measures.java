@@ -1,5 +1,7 @@
 package org.hoopwright.patterns;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import org.hoopwright.replay.Interval;
 import org.hoopwright.units.Force;
 import org.hoopwright.units.ForceUnit;
@@ -7,7 +9,8 @@ import org.hoopwright.units.ForceUnit;
 /** Lengths and forces as they are read at the bench, each in the units that machines show. */
 final class Measures {
 
-  private static final double MM_PER_FOOT = 304.8; // exact, NIST SP 811, appendix B.8
+  private static final BigDecimal MM_PER_FOOT =
+      new BigDecimal("304.8"); // exact, NIST SP 811, appendix B.8
 
   private Measures() {}
 
@@ -39,11 +42,12 @@ final class Measures {
 
   /** A length of string, rounded up in each unit: {@code 5900 mm (5.90 m, 19.4 ft)}. */
   static String string(double mm) {
-    return Decimals.up(mm, 0)
+    BigDecimal whole = new BigDecimal(Decimals.up(mm, 0));
+    return whole
         + " mm ("
-        + Decimals.up(mm / 1000, 2)
+        + whole.movePointLeft(3).setScale(2, RoundingMode.UP)
         + " m, "
-        + Decimals.up(mm / MM_PER_FOOT, 1)
+        + whole.divide(MM_PER_FOOT, 1, RoundingMode.UP)
         + " ft)";
   }
 }

@@ -3,6 +3,7 @@ package org.hoopwright.patterns;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Locale;
 
 /** Text for screens and paper: nothing that does not show, and lines of a limited width. */
 final class PlainText {
@@ -80,5 +81,12 @@ final class PlainText {
       lines.add(line.toString());
     }
     return lines;
+  }
+
+  /** The text with a capital first letter. */
+  static String capitalised(String text) {
+    return text.isEmpty()
+        ? text
+        : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 }

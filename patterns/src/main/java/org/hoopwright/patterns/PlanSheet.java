@@ -7,7 +7,6 @@ import org.hoopwright.Plan;
 import org.hoopwright.bed.Bed;
 import org.hoopwright.bed.SpanId;
 import org.hoopwright.bench.BenchPlan;
-import org.hoopwright.bench.EndLength;
 import org.hoopwright.bench.Job;
 import org.hoopwright.bench.Start;
 import org.hoopwright.bench.StartMark;
@@ -114,7 +113,7 @@ public final class PlanSheet {
         String passes = end.passes().isEmpty() ? "" : RouteNotation.spans(end.passes()) + ", then ";
         String clamp =
             end.startingClamp().map(h -> "starting clamp outside at " + h + ", later ").orElse("");
-        rows.add(List.of(end.name().word() + " end", passes + clamp + Words.knot(end.finish())));
+        rows.add(List.of(Words.end(end.name()), passes + clamp + Words.knot(end.finish())));
       }
     }
     sheet.table(2, List.of(false), rows);
@@ -134,11 +133,13 @@ public final class PlanSheet {
           List.of(
               "cut " + Words.role(piece.role()),
               Measures.string(bench.cutLengthsMm().get(i)) + " of " + Words.string(string)));
-    }
-    for (EndLength l : bench.lengths()) {
-      if (l.piece() == 0) {
-        rows.add(List.of("  of it, " + l.end().word() + " end", Measures.string(l.totalMm())));
-      }
+      int index = i;
+      bench.lengths().stream()
+          .filter(l -> l.piece() == index && l.piece() == 0)
+          .forEach(
+              l ->
+                  rows.add(
+                      List.of("  of it, " + Words.end(l.end()), Measures.string(l.totalMm()))));
     }
     rows.add(List.of("pull mains", Measures.force(job.mainsTension(layout))));
     rows.add(List.of("pull crosses", Measures.force(job.crossesTension(layout))));
@@ -195,8 +196,8 @@ public final class PlanSheet {
             + mark.from()
             + " towards "
             + mark.to()
-            + ", on the "
-            + mark.at().stream().map(s -> s.word()).collect(Collectors.joining(" or the "))
+            + ", "
+            + mark.at().stream().map(Words::spot).collect(Collectors.joining(" or "))
             + ".");
   }
 

@@ -3,7 +3,6 @@ package org.hoopwright.patterns;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import org.hoopwright.bed.SpanId;
 import org.hoopwright.bench.BenchPlan;
@@ -20,11 +19,11 @@ final class SheetPhases {
   record Phase(String heading, int first, List<Step> steps) {}
 
   /** What a step belongs to; a phase lasts while it stays the same. */
-  private record Key(String kind, int piece, String end, boolean main) {}
+  private record Key(String kind, int piece, EndName end, boolean main) {}
 
-  private static final Key READY = new Key("ready", 0, "", false);
-  private static final Key MAINS = new Key("mains", 0, "", true);
-  private static final Key FINISH = new Key("finish", 0, "", false);
+  private static final Key READY = new Key("ready", 0, EndName.SHORT, false);
+  private static final Key MAINS = new Key("mains", 0, EndName.SHORT, true);
+  private static final Key FINISH = new Key("finish", 0, EndName.SHORT, false);
 
   private final BenchPlan plan;
   private final Set<SpanId> opening = new HashSet<>();
@@ -90,12 +89,12 @@ final class SheetPhases {
 
   private Key key(Step step, int index, int startEnds, Key now) {
     if (step instanceof Step.Cut cut) {
-      return new Key("ready", cut.piece(), "", false);
+      return new Key("ready", cut.piece(), EndName.SHORT, false);
     }
     if (index < startEnds) {
       return now.equals(READY) && step instanceof Step.Check
           ? READY
-          : new Key("start", 0, "", true);
+          : new Key("start", 0, EndName.SHORT, true);
     }
     if (step instanceof Step.Lace s) {
       return pass(s.span(), s.piece(), s.end());
@@ -104,7 +103,7 @@ final class SheetPhases {
       return pass(s.span(), s.piece(), s.end());
     }
     if (step instanceof Step.TieKnot s) {
-      return new Key("knot", s.piece(), s.end().word(), false);
+      return new Key("knot", s.piece(), s.end(), false);
     }
     if (step instanceof Step.Trim) {
       return FINISH;
@@ -113,7 +112,7 @@ final class SheetPhases {
   }
 
   private Key pass(SpanId span, int piece, EndName end) {
-    return opening.contains(span) ? MAINS : new Key("passes", piece, end.word(), span.isMain());
+    return opening.contains(span) ? MAINS : new Key("passes", piece, end, span.isMain());
   }
 
   private static String heading(Key key, List<Step> steps) {
@@ -121,12 +120,11 @@ final class SheetPhases {
       case "ready" -> key.piece() == 0 ? "Get ready" : "Get the second piece ready";
       case "start" -> "Start the mains";
       case "mains" -> "Go on with the mains";
-      case "knot" -> "Tie the " + key.end() + " end";
+      case "knot" -> "Tie the " + Words.end(key.end());
       case "passes" ->
-          key.end().substring(0, 1).toUpperCase(Locale.ROOT)
-              + key.end().substring(1)
-              + " end: "
-              + passes(key, steps);
+          key.end() == EndName.FINISH
+              ? PlainText.capitalised(passes(key, steps))
+              : PlainText.capitalised(Words.end(key.end())) + ": " + passes(key, steps);
       default -> "Finish";
     };
   }

@@ -2,11 +2,13 @@ package org.hoopwright.patterns;
 
 import java.util.List;
 import org.hoopwright.bed.Bed;
+import org.hoopwright.bench.StartMark;
 import org.hoopwright.frame.Direction;
 import org.hoopwright.frame.Game;
 import org.hoopwright.geometry.Side;
 import org.hoopwright.material.StringSpec;
 import org.hoopwright.route.CoveredHole;
+import org.hoopwright.route.EndName;
 import org.hoopwright.route.Knot;
 import org.hoopwright.route.Piece;
 
@@ -78,6 +80,25 @@ final class Words {
       case THREAD_FIRST -> "Thread the later pass first and leave it slack: ";
       case SCRAP_STRING -> "Lay a scrap of string into the hole before the run that covers it: ";
       case AWL -> "String lies in the hole already; make room beside it with an awl: ";
+    };
+  }
+
+  /** An end of string. */
+  static String end(EndName end) {
+    return switch (end) {
+      case SHORT -> "short end";
+      case LONG -> "long end";
+      case START -> "start of the crosses";
+      case FINISH -> "end of the crosses";
+    };
+  }
+
+  /** What the starting clamp's mark may lie on. */
+  static String spot(StartMark.Spot spot) {
+    return switch (spot) {
+      case RUN -> "on the run";
+      case BEND -> "on the bend";
+      case HOLE -> "in the next hole";
     };
   }
 }
