@@ -7,6 +7,8 @@ module org.hoopwright.patterns {
   requires tools.jackson.core;
   requires info.picocli;
 
+  exports org.hoopwright.patterns;
+
   opens org.hoopwright.patterns.cli to
       info.picocli;
 }
