@@ -31,9 +31,6 @@ import org.hoopwright.geometry.Side;
  */
 public final class Bed {
 
-  private static final double SYMMETRY_MM =
-      1e-6; // far below any drilling, far above rounding of mirrored arithmetic
-
   private final Layout layout;
   private final Ring ring;
   private final Labels labels;
@@ -203,15 +200,31 @@ public final class Bed {
   }
 
   private boolean computeSymmetric() {
-    if (!ring.symmetric() || !labels.left().equals(labels.right())) {
+    List<HoleId> left = ring.list(Side.LEFT);
+    if (!labels.left().equals(labels.right())
+        || !ring.list(Side.RIGHT).equals(left.stream().map(HoleId::mirrored).toList())
+        || !headZone(Side.RIGHT).equals(headZone(Side.LEFT).mirrored())) {
       return false;
     }
-    HoleId zl = headZone(Side.LEFT);
-    if (!headZone(Side.RIGHT).equals(zl.mirrored())) {
-      return false;
+    for (int i = 0; i < left.size(); i++) {
+      HoleId hole = left.get(i);
+      HoleId twin = hole.mirrored();
+      boolean runs =
+          i == 0
+              || ring.runAllowed(left.get(i - 1), hole)
+                  == ring.runAllowed(left.get(i - 1).mirrored(), twin);
+      if (!runs
+          || ring.isBlocked(hole) != ring.isBlocked(twin)
+          || knotPlace(hole) != knotPlace(twin)) {
+        return false;
+      }
     }
-    return ring.list(Side.LEFT).stream()
-        .allMatch(h -> position(h).mirrored().distanceTo(position(h.mirrored())) <= SYMMETRY_MM);
+    return true;
+  }
+
+  /** Whether a knot fits into this hole beside the spans that run through it. */
+  public boolean knotPlace(HoleId hole) {
+    return ring.isTieOff(hole) && spansAt(hole).size() + 1 <= ring.bore(hole);
   }
 
   /** The layout this bed was made from. */
@@ -336,7 +349,11 @@ public final class Bed {
     return ring.place(hole) <= ring.place(headZone(hole.side()));
   }
 
-  /** Whether the two halves of the bed are mirror images: holes, labels, limits and positions. */
+  /**
+   * Whether the two halves of the bed are mirror images as far as routes go: the same labels,
+   * blocked holes, knot places, forbidden stretches and head zone. Positions do not count: holes
+   * that are drilled a little unevenly do not make another pattern.
+   */
   public boolean symmetric() {
     return symmetric;
   }

@@ -167,30 +167,4 @@ public final class Ring {
     }
     return true;
   }
-
-  /**
-   * Whether left and right have the same counts and the same holes shared, blocked, tied off and
-   * forbidden.
-   */
-  public boolean symmetric() {
-    if (size(Side.LEFT) != size(Side.RIGHT) || !headCounts.same()) {
-      return false;
-    }
-    for (HoleId left : list(Side.LEFT)) {
-      HoleId right = left.mirrored();
-      if (isShared(left) != isShared(right)
-          || isBlocked(left) != isBlocked(right)
-          || isTieOff(left) != isTieOff(right)
-          || bore(left) != bore(right)) {
-        return false;
-      }
-    }
-    return stretches(Side.LEFT).equals(stretches(Side.RIGHT));
-  }
-
-  private Set<List<Integer>> stretches(Side side) {
-    Set<List<Integer>> set = new HashSet<>();
-    forbidden.stream().filter(s -> s.side == side).forEach(s -> set.add(List.of(s.from, s.to)));
-    return set;
-  }
 }

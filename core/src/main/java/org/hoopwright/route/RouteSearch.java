@@ -194,6 +194,27 @@ public final class RouteSearch {
       }
     }
 
+    /**
+     * Whether a candidate stands for its class rather than another. Among mirror images the maker's
+     * wishes count first, then the short side is left: a hole drilled a little unevenly does not
+     * turn the frame round.
+     */
+    private boolean represents(Candidate a, Candidate b) {
+      if (mirrored && a.order.shortSide() != b.order.shortSide()) {
+        int wishes =
+            Long.compare(
+                RoutePreferences.MAKER.value(a.route(), model.bed),
+                RoutePreferences.MAKER.value(b.route(), model.bed));
+        if (wishes != 0) {
+          return wishes < 0;
+        }
+        if (a.order.key().equals(b.order.mirrorKey(model))) {
+          return a.order.shortSide() == RouteModel.LEFT;
+        }
+      }
+      return ranking.compare(a, b) < 0;
+    }
+
     private void order(PassOrder order) {
       if (!model.rules.aroundTheWorld() && Timeline.aroundTheWorld(model, order)) {
         return;
@@ -226,7 +247,7 @@ public final class RouteSearch {
       if (here == null) {
         here = new Best(best);
         classes.put(canonical, here);
-      } else if (ranking.compare(best, here.candidate) < 0) {
+      } else if (represents(best, here.candidate)) {
         here.candidate = best;
       }
       here.variants = Math.max(here.variants, counter.count);
