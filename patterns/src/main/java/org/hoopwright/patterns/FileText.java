@@ -1,0 +1,62 @@
+package org.hoopwright.patterns;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CoderResult;
+import java.nio.charset.CodingErrorAction;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+
+/** The bytes of a file as text. */
+final class FileText {
+
+  private FileText() {}
+
+  /** The text, without byte order mark. */
+  static String decode(String fileName, byte[] bytes) throws UnreadableFile {
+    if (looksWide(bytes)) {
+      throw new UnreadableFile(fileName, "it is not UTF-8 but UTF-16 or UTF-32; save it as UTF-8");
+    }
+    CharsetDecoder decoder =
+        UTF_8
+            .newDecoder()
+            .onMalformedInput(CodingErrorAction.REPORT)
+            .onUnmappableCharacter(CodingErrorAction.REPORT);
+    ByteBuffer in = ByteBuffer.wrap(bytes);
+    CharBuffer out = CharBuffer.allocate(bytes.length);
+    CoderResult result = decoder.decode(in, out, /* endOfInput= */ true);
+    if (result.isError()) {
+      throw new UnreadableFile(
+          fileName,
+          "byte %d (0x%02x) is not UTF-8; save it as UTF-8"
+              .formatted(in.position() + 1, bytes[in.position()]));
+    }
+    decoder.flush(out);
+    String text = out.flip().toString();
+    return text.startsWith("\uFEFF") ? text.substring(1) : text;
+  }
+
+  /**
+   * UTF-16 and UTF-32 show by their byte order mark, or by zeros where JSON has its first letters.
+   */
+  private static boolean looksWide(byte[] b) {
+    if (b.length < 2) {
+      return false;
+    }
+    int mark = (b[0] & 0xFF) << 8 | (b[1] & 0xFF);
+    return mark == 0xFEFF || mark == 0xFFFE || b[0] == 0 || b[1] == 0;
+  }
+
+  /** SHA-256 in small hexadecimal digits. */
+  static String sha256(byte[] bytes) {
+    try {
+      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("Every Java platform has SHA-256.", e);
+    }
+  }
+}

@@ -1,0 +1,84 @@
+package org.hoopwright.patterns;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.hoopwright.frame.Hoop;
+import org.hoopwright.frame.LayoutBuilder;
+import org.hoopwright.geometry.Point;
+import org.hoopwright.patterns.json.JsonNode;
+import org.hoopwright.patterns.json.JsonNode.ArrayNode;
+import org.hoopwright.patterns.json.Pointers;
+
+/** Reads {@code hoop}. */
+final class HoopBinder {
+
+  static final String ELLIPSE = "superellipse";
+  static final String POINTS = "points";
+
+  private static final List<String> MEMBERS =
+      List.of("shape", "length", "width", "exponent", "points");
+
+  private final Values values;
+
+  HoopBinder(Values values) {
+    this.values = values;
+  }
+
+  /** Whether there is a hoop, which then is stated in the builder. */
+  boolean bind(Optional<JsonNode> node, LayoutBuilder b) {
+    Optional<Hoop> hoop =
+        node.flatMap(n -> values.object(n, "/hoop", "hoop"))
+            .flatMap(o -> hoop(MemberReader.of(values, o, "/hoop", "hoop", MEMBERS)));
+    hoop.ifPresent(b::hoop);
+    return hoop.isPresent();
+  }
+
+  private Optional<Hoop> hoop(MemberReader m) {
+    Optional<String> shape =
+        m.need("shape")
+            .flatMap(n -> values.word(n, "/hoop/shape", "hoop.shape", List.of(ELLIPSE, POINTS)));
+    if (shape.isEmpty()) {
+      return Optional.empty(); // which members are needed is not known
+    }
+    if (shape.get().equals(POINTS)) {
+      for (String name : List.of("length", "width", "exponent")) {
+        m.refuse(
+            name,
+            "does not belong to a hoop of shape \"points\".",
+            "Leave it out, or state the shape \"superellipse\".");
+      }
+      return m.need("points")
+          .flatMap(n -> values.list(n, "/hoop/points", "hoop.points", "pairs [x, y]"))
+          .map(this::points);
+    }
+    m.refuse(
+        "points",
+        "does not belong to a hoop of shape \"superellipse\".",
+        "Leave it out, or state the shape \"points\".");
+    Optional<Double> length = number(m, m.need("length"), "length");
+    Optional<Double> width = number(m, m.need("width"), "width");
+    Optional<Double> exponent =
+        m.has("exponent") ? number(m, m.find("exponent"), "exponent") : Optional.of(2.0);
+    return length.isPresent() && width.isPresent() && exponent.isPresent()
+        ? Optional.of(new Hoop.Superellipse(length.get(), width.get(), exponent.get()))
+        : Optional.empty();
+  }
+
+  private Optional<Double> number(MemberReader m, Optional<JsonNode> node, String name) {
+    return node.flatMap(n -> values.number(n, m.pointer(name), m.title(name)));
+  }
+
+  private Hoop points(ArrayNode list) {
+    List<Point> points = new ArrayList<>();
+    for (int i = 0; i < list.items().size(); i++) {
+      values
+          .point(
+              values.item(list, "/hoop/points", i),
+              Pointers.to("/hoop/points", i),
+              HoleValues.entry(i, "hoop.points"))
+          .ifPresent(points::add);
+    }
+    return new Hoop.Points(points);
+  }
+}

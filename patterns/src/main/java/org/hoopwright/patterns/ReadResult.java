@@ -1,0 +1,75 @@
+package org.hoopwright.patterns;
+
+import java.util.List;
+import java.util.Optional;
+import org.hoopwright.finding.Finding;
+import org.hoopwright.finding.Findings;
+import org.hoopwright.frame.Layout;
+
+/** What came of reading a layout file. Immutable. */
+public final class ReadResult {
+
+  private final String fileName;
+  private final String text;
+  private final String sha256;
+  private final Optional<Layout> readable;
+  private final List<Finding> findings;
+
+  ReadResult(
+      String fileName,
+      String text,
+      String sha256,
+      Optional<Layout> readable,
+      List<Finding> findings) {
+    this.fileName = fileName;
+    this.text = text;
+    this.sha256 = sha256;
+    this.readable = readable;
+    this.findings = Findings.sorted(findings);
+  }
+
+  /** The file, as the caller calls it. */
+  public String fileName() {
+    return fileName;
+  }
+
+  /** The file's text, without byte order mark; places of findings count in it. */
+  public String text() {
+    return text;
+  }
+
+  /** SHA-256 of the file's bytes, in 64 small hexadecimal digits. */
+  public String sha256() {
+    return sha256;
+  }
+
+  /**
+   * The layout; empty when any finding is an error, because nothing is planned from such a file.
+   */
+  public Optional<Layout> layout() {
+    return Findings.hasErrors(findings) ? Optional.empty() : readable;
+  }
+
+  /**
+   * The layout as far as it makes sense to check it further: there also beside errors that leave
+   * the rest of the file meaning what it says, such as a wrong word for the game. What is wrong is
+   * left out of it, so never plan from this one; see {@link #layout()}.
+   */
+  public Optional<Layout> checkable() {
+    return readable;
+  }
+
+  /**
+   * What is wrong or suspect about the file's text and structure, by place; an unmodifiable list.
+   * What the layout means is checked elsewhere.
+   */
+  public List<Finding> findings() {
+    return findings;
+  }
+
+  /** For example {@code frame.json: 2 findings}. */
+  @Override
+  public String toString() {
+    return fileName + ": " + findings.size() + (findings.size() == 1 ? " finding" : " findings");
+  }
+}

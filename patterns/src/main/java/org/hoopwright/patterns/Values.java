@@ -1,0 +1,230 @@
+package org.hoopwright.patterns;
+
+import static org.hoopwright.finding.FindingCode.JSON_LIMIT;
+import static org.hoopwright.finding.FindingCode.NUMBER_RANGE;
+import static org.hoopwright.finding.FindingCode.WRONG_TYPE;
+import static org.hoopwright.finding.FindingCode.WRONG_VALUE;
+
+import java.util.List;
+import java.util.Optional;
+import org.hoopwright.finding.FindingCode;
+import org.hoopwright.finding.Place;
+import org.hoopwright.geometry.Point;
+import org.hoopwright.patterns.json.JsonNode;
+import org.hoopwright.patterns.json.JsonNode.ArrayNode;
+import org.hoopwright.patterns.json.JsonNode.BooleanNode;
+import org.hoopwright.patterns.json.JsonNode.NumberNode;
+import org.hoopwright.patterns.json.JsonNode.ObjectNode;
+import org.hoopwright.patterns.json.JsonNode.TextNode;
+import org.hoopwright.patterns.json.Pointers;
+import org.hoopwright.patterns.json.Shown;
+
+/**
+ * Turns single JSON values into what the format means by them; empty, and a finding, where that
+ * cannot be.
+ *
+ * @param reading takes the findings
+ * @param vital whether a value left out makes the rest of the layout mean something else
+ */
+record Values(Reading reading, boolean vital) {
+
+  /** The longest number, in characters. */
+  static final int MAX_NUMBER_LENGTH = 64;
+
+  /** The longest text, in UTF-16 units. */
+  static final int MAX_TEXT_LENGTH = 10_000;
+
+  /** Reports a value that is left out for it. */
+  <T> Optional<T> wrong(FindingCode code, Place place, String pointer, String message, String fix) {
+    reading.add(code, pointer, place, message, fix);
+    if (vital) {
+      reading.unsound();
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * Reports a value of the wrong kind.
+   *
+   * @param title what the value is called
+   * @param wanted the right kind, such as {@code a list of numbers}
+   * @param fix what to do
+   */
+  <T> Optional<T> wrongKind(
+      JsonNode node, String pointer, String title, String wanted, String fix) {
+    String given =
+        node instanceof TextNode t
+            ? "a text (" + Shown.quoted(t.text()) + ")"
+            : node instanceof NumberNode n ? "a number (" + Shown.cut(n.raw()) + ")" : node.kind();
+    return wrong(
+        WRONG_TYPE,
+        node.place(),
+        pointer,
+        "%s must be %s, not %s.".formatted(start(title), wanted, given),
+        fix);
+  }
+
+  /** An object. */
+  Optional<ObjectNode> object(JsonNode node, String pointer, String title) {
+    return node instanceof ObjectNode o
+        ? Optional.of(o)
+        : wrongKind(node, pointer, title, "an object", "Write its members in { }.");
+  }
+
+  /** A list. */
+  Optional<ArrayNode> list(JsonNode node, String pointer, String title, String of) {
+    return node instanceof ArrayNode a
+        ? Optional.of(a)
+        : wrongKind(node, pointer, title, "a list of " + of, "Write them in [ ].");
+  }
+
+  /** A text, within its limit. */
+  Optional<String> text(JsonNode node, String pointer, String title) {
+    if (!(node instanceof TextNode t)) {
+      return wrongKind(node, pointer, title, "a text", "Write it in double quotes.");
+    }
+    return isShort(t, pointer, title) ? Optional.of(t.text()) : Optional.empty();
+  }
+
+  /** Whether a text is within its limit; a finding when not. */
+  boolean isShort(TextNode node, String pointer, String title) {
+    if (node.text().length() <= MAX_TEXT_LENGTH) {
+      return true;
+    }
+    wrong(
+        JSON_LIMIT,
+        node.place(),
+        pointer,
+        "%s is a text of %d characters, more than %d."
+            .formatted(start(title), node.text().length(), MAX_TEXT_LENGTH),
+        "Shorten it.");
+    return false;
+  }
+
+  /** One of these words. */
+  Optional<String> word(JsonNode node, String pointer, String title, List<String> words) {
+    String fix = "Write one of \"" + String.join("\", \"", words) + "\".";
+    if (!(node instanceof TextNode t)) {
+      return wrongKind(node, pointer, title, "a text", fix);
+    }
+    if (words.contains(t.text())) {
+      return Optional.of(t.text());
+    }
+    return isShort(t, pointer, title)
+        ? wrong(
+            WRONG_VALUE,
+            node.place(),
+            pointer,
+            "%s cannot be %s; the nearest word is \"%s\"."
+                .formatted(start(title), Shown.quoted(t.text()), Nearest.of(t.text(), words)),
+            fix)
+        : Optional.empty();
+  }
+
+  /** True or false. */
+  Optional<Boolean> flag(JsonNode node, String pointer, String title) {
+    return node instanceof BooleanNode b
+        ? Optional.of(b.value())
+        : wrongKind(node, pointer, title, "true or false", "Write true or false, without quotes.");
+  }
+
+  /** A finite number; minus zero is zero. */
+  Optional<Double> number(JsonNode node, String pointer, String title) {
+    if (!(node instanceof NumberNode n)) {
+      return wrongKind(node, pointer, title, "a number", "Write a number, without quotes.");
+    }
+    if (n.raw().length() > MAX_NUMBER_LENGTH) {
+      return wrong(
+          JSON_LIMIT,
+          node.place(),
+          pointer,
+          "%s is a number of %d characters, more than %d."
+              .formatted(start(title), n.raw().length(), MAX_NUMBER_LENGTH),
+          "Round it.");
+    }
+    double value = Double.parseDouble(n.raw());
+    if (Double.isInfinite(value)) {
+      return outOfRange(n, pointer, title, "large a number");
+    }
+    if (value == 0 && hasDigits(n.raw())) {
+      return outOfRange(n, pointer, title, "small a number to tell from 0");
+    }
+    return Optional.of(value + 0.0); // turns -0.0 into 0.0
+  }
+
+  private <T> Optional<T> outOfRange(NumberNode node, String pointer, String title, String how) {
+    return wrong(
+        NUMBER_RANGE,
+        node.place(),
+        pointer,
+        "%s (%s) is too %s.".formatted(start(title), Shown.cut(node.raw()), how),
+        "Check the number and its exponent.");
+  }
+
+  /** Whether the digits before the exponent are not all 0. */
+  private static boolean hasDigits(String raw) {
+    for (int i = 0; i < raw.length() && raw.charAt(i) != 'e' && raw.charAt(i) != 'E'; i++) {
+      if (raw.charAt(i) >= '1' && raw.charAt(i) <= '9') {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** A whole number; {@code 16.0} is one. */
+  Optional<Integer> integer(JsonNode node, String pointer, String title) {
+    String fix = "Write a whole number, without quotes.";
+    if (!(node instanceof NumberNode n)) {
+      return wrongKind(node, pointer, title, "a whole number", fix);
+    }
+    Optional<Double> value = number(node, pointer, title);
+    if (value.isPresent() && value.get() != Math.rint(value.get())) {
+      return wrongKind(node, pointer, title, "a whole number", fix);
+    }
+    if (value.isPresent() && Math.abs(value.get()) > Integer.MAX_VALUE) {
+      return outOfRange(n, pointer, title, "large a number");
+    }
+    return value.map(Double::intValue);
+  }
+
+  /** A pair of numbers {@code [x, y]}. */
+  Optional<Point> point(JsonNode node, String pointer, String title) {
+    if (!(node instanceof ArrayNode a) || a.items().size() != 2) {
+      return notTwo(node, pointer, title, "a pair [x, y] of numbers", "Write it as [x, y].");
+    }
+    Optional<Double> x = number(item(a, pointer, 0), Pointers.to(pointer, 0), "the x of " + title);
+    Optional<Double> y = number(item(a, pointer, 1), Pointers.to(pointer, 1), "the y of " + title);
+    return x.isPresent() && y.isPresent()
+        ? Optional.of(new Point(x.get(), y.get()))
+        : Optional.empty();
+  }
+
+  /** Reports what is no list of two. */
+  <T> Optional<T> notTwo(JsonNode node, String pointer, String title, String wanted, String fix) {
+    if (!(node instanceof ArrayNode a)) {
+      return wrongKind(node, pointer, title, wanted, fix);
+    }
+    return a.complete()
+        ? wrong(
+            WRONG_TYPE,
+            node.place(),
+            pointer,
+            "%s must be %s, not a list of %d.".formatted(start(title), wanted, a.items().size()),
+            fix)
+        : Optional.empty(); // the rest of it was not read
+  }
+
+  /** A title at the start of a sentence: words get a capital letter, names of members do not. */
+  static String start(String title) {
+    return title.contains(" ")
+        ? Character.toUpperCase(title.charAt(0)) + title.substring(1)
+        : title;
+  }
+
+  /** An item of a list, its place noted. */
+  JsonNode item(ArrayNode list, String pointer, int index) {
+    JsonNode node = list.items().get(index);
+    reading.place(Pointers.to(pointer, index), node.place());
+    return node;
+  }
+}

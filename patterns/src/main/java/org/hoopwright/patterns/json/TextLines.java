@@ -1,0 +1,73 @@
+package org.hoopwright.patterns.json;
+
+import java.util.Arrays;
+import org.hoopwright.finding.Place;
+
+/**
+ * The lines of a text. A line ends at LF, CR LF or CR alone; columns count UTF-16 units from 1, a
+ * tab as one.
+ */
+public final class TextLines {
+
+  private final String text;
+  private final int[] starts;
+  private final int count;
+
+  /** The lines of this text; there is always one. */
+  public TextLines(String text) {
+    this.text = text;
+    int[] found = new int[16];
+    int lines = 1; // the first starts at 0
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      boolean ends = c == '\n' || (c == '\r' && !text.startsWith("\n", i + 1));
+      if (ends) {
+        if (lines == found.length) {
+          found = Arrays.copyOf(found, 2 * lines);
+        }
+        found[lines++] = i + 1;
+      }
+    }
+    this.starts = found;
+    this.count = lines;
+  }
+
+  /** How many lines there are, at least 1. */
+  public int count() {
+    return count;
+  }
+
+  /** The line of this offset, from 1; offsets up to the text's length are allowed. */
+  public int lineAt(int offset) {
+    int found = Arrays.binarySearch(starts, 0, count, offset);
+    return found >= 0 ? found + 1 : -found - 1;
+  }
+
+  /** The column of this offset, from 1. */
+  public int columnAt(int offset) {
+    return offset - starts[lineAt(offset) - 1] + 1;
+  }
+
+  /** The place from one offset to just before another. */
+  public Place place(int from, int to) {
+    return new Place(lineAt(from), columnAt(from), lineAt(to), columnAt(to));
+  }
+
+  /** Where a line starts. */
+  int start(int line) {
+    return starts[line - 1];
+  }
+
+  /** A line without its end, or nothing when there is no such line. */
+  public String line(int line) {
+    if (line < 1 || line > count) {
+      return "";
+    }
+    int end = line == count ? text.length() : starts[line];
+    int from = start(line);
+    while (end > from && (text.charAt(end - 1) == '\n' || text.charAt(end - 1) == '\r')) {
+      end--;
+    }
+    return text.substring(from, end);
+  }
+}
