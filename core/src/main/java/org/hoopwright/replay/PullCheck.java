@@ -20,6 +20,7 @@ final class PullCheck implements StepCheck {
   private final BenchPlan plan;
   private final double mains;
   private final double crosses;
+  private boolean taken; // whether the pull at hand found the tensioner free
 
   PullCheck(BenchPlan plan) {
     this.plan = plan;
@@ -31,11 +32,12 @@ final class PullCheck implements StepCheck {
   @Override
   public void before(BenchState state, Step step, Breaches breaches) {
     if (step instanceof Step.Pull s) {
+      taken = !state.busy();
       breaches.addIf(
           state.busy(),
           Invariant.I3_FREE_TAIL,
           "The tail of %s is pulled before the tensioner has let go of the last one."
-              .formatted(s.tails()));
+              .formatted(names(s)));
       for (String fault : PullReading.of(state, s).faults()) {
         breaches.add(Invariant.I3_FREE_TAIL, fault);
       }
@@ -72,7 +74,7 @@ final class PullCheck implements StepCheck {
 
   @Override
   public void after(BenchState state, Step step, Breaches breaches) {
-    if (!(step instanceof Step.Pull s) || state.grips().isEmpty()) {
+    if (!(step instanceof Step.Pull s) || !taken) {
       return;
     }
     for (Grip grip : state.grips()) {
@@ -81,13 +83,13 @@ final class PullCheck implements StepCheck {
     double tension = s.tension().newtons();
     if (state.grips().size() == 1) {
       ownPull(state, state.grips().get(0), tension, breaches);
-    } else {
+    } else if (state.grips().size() == 2) {
       SpanId first = state.grips().get(0).span();
       breaches.addIf(
           !near(tension, reference(first)),
           Invariant.I6_OWN_PULL,
           "The shared pull of %s is %s N, but both tails together are pulled at %s N."
-              .formatted(s.tails(), newtons(tension), newtons(reference(first))));
+              .formatted(names(s), newtons(tension), newtons(reference(first))));
     }
   }
 
@@ -131,6 +133,10 @@ final class PullCheck implements StepCheck {
     }
     Optional<SpanId> last = end.get().passes().stream().reduce((a, b) -> b).map(Pass::span);
     return last.filter(grip.span()::equals).isPresent();
+  }
+
+  private static String names(Step.Pull pull) {
+    return String.join(" and ", pull.tails().stream().map(SpanId::toString).toList());
   }
 
   private double reference(SpanId span) {

@@ -6,8 +6,10 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.hoopwright.frame.Direction;
 import org.hoopwright.frame.End;
 import org.hoopwright.frame.HoleId;
+import org.hoopwright.frame.Layout;
 import org.hoopwright.geometry.Side;
 import org.jspecify.annotations.Nullable;
 
@@ -21,6 +23,7 @@ final class Candidate {
   final Knots knots;
   final Timeline.Measured measured;
   final int departures;
+  final int wishesMissed;
   private final RouteModel m;
   private @Nullable Route route;
 
@@ -31,6 +34,41 @@ final class Candidate {
     this.knots = knots;
     this.measured = measured;
     this.departures = departures;
+    this.wishesMissed = wishesMissed(model, order);
+  }
+
+  /** How many of the maker's wishes an order misses; see {@link RoutePreferences#MAKER}. */
+  private static int wishesMissed(RouteModel m, PassOrder order) {
+    Layout layout = m.bed.layout();
+    int missed = 0;
+    if (layout.direction().isPresent() && layout.direction().get() != order.direction()) {
+      missed++;
+    }
+    if (layout.pieces().isPresent() && layout.pieces().getAsInt() != (order.onePiece() ? 1 : 2)) {
+      missed++;
+    }
+    if (layout.shortSide().isPresent()
+        && (layout.shortSide().get() == Side.LEFT) != (order.shortSide() == RouteModel.LEFT)) {
+      missed++;
+    }
+    if (layout.startSide().isPresent()
+        && (layout.startSide().get() == Side.LEFT) != (startSide(m, order) == RouteModel.LEFT)) {
+      missed++;
+    }
+    return missed;
+  }
+
+  /** The side on which the first cross of the order's direction enters. */
+  private static int startSide(RouteModel m, PassOrder order) {
+    int first = m.cross(order.direction() == Direction.HEAD_TO_THROAT ? 1 : m.crosses);
+    for (int[] passes : List.of(order.shortPasses(), order.longPasses(), order.crossPasses())) {
+      for (int pass : passes) {
+        if (pass >> 1 == first) {
+          return m.side(m.entry(pass));
+        }
+      }
+    }
+    throw new IllegalStateException("an order without its first cross");
   }
 
   /** The public value. */

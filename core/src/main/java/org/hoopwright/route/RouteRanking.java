@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.hoopwright.bed.Bed;
+import org.hoopwright.frame.Direction;
 
 /**
  * Compares candidates by a list of preferences and, when all of them tie, by what breaks the last
@@ -37,6 +38,12 @@ final class RouteRanking implements Comparator<Candidate> {
    * never become a route.
    */
   private long value(RoutePreference p, Candidate c) {
+    if (p == RoutePreferences.MAKER) {
+      return c.wishesMissed;
+    }
+    if (p == RoutePreferences.DIRECTION) {
+      return c.order.direction() == Direction.HEAD_TO_THROAT ? 0 : 1;
+    }
     if (p == RoutePreferences.DEPARTURES) {
       return c.departures;
     }

@@ -201,10 +201,7 @@ public final class RouteSearch {
      */
     private boolean represents(Candidate a, Candidate b) {
       if (mirrored && a.order.shortSide() != b.order.shortSide()) {
-        int wishes =
-            Long.compare(
-                RoutePreferences.MAKER.value(a.route(), model.bed),
-                RoutePreferences.MAKER.value(b.route(), model.bed));
+        int wishes = Integer.compare(a.wishesMissed, b.wishesMissed);
         if (wishes != 0) {
           return wishes < 0;
         }

@@ -4,6 +4,8 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.hoopwright.bed.Assignment;
@@ -35,7 +37,7 @@ class SamplesTest {
   }
 
   private static List<String> passes(RouteResult result) {
-    return result.routes().stream().map(RankedRoute::route).map(RouteNotation::passes).toList();
+    return result.ranked().stream().map(RankedRoute::route).map(RouteNotation::passes).toList();
   }
 
   @ParameterizedTest
@@ -62,7 +64,7 @@ class SamplesTest {
     assertThat(LayoutCheck.check(layout)).isEmpty();
     Assignment assignment = StatedAssignment.assign(layout);
     assertThat(assignment.bed()).isPresent();
-    assertThat(assignment.findings()).extracting(Finding::severity).containsOnly(Severity.NOTE);
+    assertThat(assignment.findings()).allMatch(f -> f.severity() == Severity.NOTE);
   }
 
   @ParameterizedTest
@@ -70,8 +72,49 @@ class SamplesTest {
   void hasRoutes(String name) {
     RouteResult result = RouteSearch.search(bed(Samples.layout(name)), RouteRequest.defaults());
     assertThat(result.status()).isEqualTo(RouteResult.Status.FOUND);
-    assertThat(result.routes()).isNotEmpty();
-    System.out.println(name + " " + result.routes().size() + " " + passes(result).get(0));
-    for (int p=1;p<=2;p++) System.out.println("  pieces " + p + " " + passes(RouteSearch.search(bed(Samples.layout(name)), RouteRequest.builder().pieces(p).build())).stream().limit(3).toList());
+    assertThat(result.ranked()).isNotEmpty();
+  }
+
+  @Test
+  void goesRoundWhereOnePieceMustComeFromTheHead() {
+    RouteResult result =
+        RouteSearch.search(
+            bed(Samples.layout("willowbank-100")),
+            RouteRequest.builder().pieces(1).direction(Direction.HEAD_TO_THROAT).build());
+    assertThat(passes(result).get(0)).isEqualTo("short L1-L7 | long R1-R8 X19 L8 X1-X18");
+  }
+
+  @Test
+  void passesByTheWornHole() {
+    assertThat(StatedAssignment.assign(Samples.layout("willowbank-100-worn")).findings())
+        .extracting(Finding::code)
+        .containsExactly(FindingCode.CROSS_HOLE_BLOCKED);
+  }
+
+  @Test
+  void theTeachingBoardCanBeStrungInOnePieceAndInTwo() {
+    Bed bed = bed(Samples.layout("willowbank-teaching"));
+    for (int pieces = 1; pieces <= 2; pieces++) {
+      RouteRequest request = RouteRequest.builder().pieces(pieces).build();
+      assertThat(RouteSearch.search(bed, request).ranked()).isNotEmpty();
+    }
+  }
+
+  @Test
+  void theListIsTheIndexAndEveryFileIsInIt() throws Exception {
+    Path folder = Path.of("src/main/resources/org/hoopwright/patterns/samples");
+    try (Stream<Path> files = Files.list(folder)) {
+      assertThat(files.map(f -> f.getFileName().toString()).filter(n -> n.endsWith(".json")))
+          .containsExactlyInAnyOrderElementsOf(names().map(n -> n + ".json").toList());
+    }
+    assertThat(names()).hasSizeGreaterThanOrEqualTo(9).doesNotHaveDuplicates();
+  }
+
+  @Test
+  void aNameThatIsNoneIsTheCallersMistake() {
+    assertThatThrownBy(() -> Samples.text("../cli/version.properties"))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("../cli/version.properties")
+        .hasMessageContaining("willowbank-100");
   }
 }
