@@ -2,13 +2,13 @@ package org.hoopwright.patterns;
 
 import org.hoopwright.finding.Finding;
 
-/** One finding as it stands in a plan. */
+/** One finding as it stands in a plan: just as in a report of findings. */
 final class FindingJson {
 
   private FindingJson() {}
 
-  static JsonText of(Finding finding) {
-    JsonText.Members where = JsonText.lineObject().put("pointer", finding.pointer());
+  static JsonLines of(Finding finding) {
+    JsonLines.Members where = JsonLines.lineObject().put("pointer", finding.pointer());
     finding
         .place()
         .ifPresent(
@@ -16,16 +16,22 @@ final class FindingJson {
                 where
                     .put("line", p.line())
                     .put("column", p.column())
-                    .put("endLine", p.endLine())
-                    .put("endColumn", p.endColumn()));
-    where.put("about", JsonText.names(finding.about()));
-    JsonText.Members all =
-        JsonText.object()
+                    .put(
+                        "end",
+                        JsonLines.lineObject()
+                            .put("line", p.endLine())
+                            .put("column", p.endColumn())
+                            .end()));
+    where.put("about", JsonLines.names(finding.about()));
+    JsonLines.Members all =
+        JsonLines.object()
             .put("code", finding.code().code())
             .put("severity", finding.severity().word())
             .put("message", finding.message())
-            .put("where", where.end())
-            .put("fix", finding.fix());
+            .put("where", where.end());
+    if (!finding.fix().isEmpty()) {
+      all.put("fix", finding.fix());
+    }
     finding.source().ifPresent(s -> all.put("source", s));
     return all.end();
   }

@@ -12,17 +12,17 @@ final class OptionsJson {
 
   private OptionsJson() {}
 
-  static JsonText of(Job job, Layout layout) {
+  static JsonLines of(Job job, Layout layout) {
     RouteRequest routes = job.routes();
     Bench bench = job.bench();
-    JsonText.Members options = JsonText.object();
+    JsonLines.Members options = JsonLines.object();
     routes
         .pieces()
         .ifPresentOrElse(n -> options.put("pieces", n), () -> options.put("pieces", "either"));
     options
-        .put("mainsTension", JsonText.tenths(job.mainsTension(layout).newtons()))
-        .put("crossesTension", JsonText.tenths(job.crossesTension(layout).newtons()))
-        .put("lastPullExtra", JsonText.tenths(job.lastPullExtra().newtons()))
+        .put("mainsTension", JsonLines.tenths(job.mainsTension(layout).newtons()))
+        .put("crossesTension", JsonLines.tenths(job.crossesTension(layout).newtons()))
+        .put("lastPullExtra", JsonLines.tenths(job.lastPullExtra().newtons()))
         .put("runLimit", routes.runLimit())
         .put("knotLimit", routes.knotLimit())
         .put("leadLimit", job.leadLimit())
@@ -34,13 +34,13 @@ final class OptionsJson {
     job.startMethod().ifPresent(m -> options.put("start", m.word()));
     job.anchorSide().ifPresent(s -> options.put("anchorSide", word(s)));
     if (job.clampInHeadZoneAllowed()) {
-      options.put("clampInHeadZone", JsonText.truth(true));
+      options.put("clampInHeadZone", JsonLines.truth(true));
     }
     unusualSizes(options, bench);
     return options.end();
   }
 
-  private static void string(JsonText.Members options, StringSpec mains, StringSpec crosses) {
+  private static void string(JsonLines.Members options, StringSpec mains, StringSpec crosses) {
     if (mains.equals(crosses)) {
       options.put("gauge", mains.gauge().word()).put("material", mains.material().word());
     } else {
@@ -50,21 +50,21 @@ final class OptionsJson {
     }
   }
 
-  private static JsonText each(String mains, String crosses) {
-    return JsonText.lineObject().put("mains", mains).put("crosses", crosses).end();
+  private static JsonLines each(String mains, String crosses) {
+    return JsonLines.lineObject().put("mains", mains).put("crosses", crosses).end();
   }
 
   /** Sizes that a replay needs to know when they are not the usual ones. */
-  private static void unusualSizes(JsonText.Members options, Bench bench) {
+  private static void unusualSizes(JsonLines.Members options, Bench bench) {
     Bench usual = Bench.standard();
     if (differs(bench.clampLengthMm(), usual.clampLengthMm())) {
-      options.put("clampLength", JsonText.tenths(bench.clampLengthMm()));
+      options.put("clampLength", JsonLines.tenths(bench.clampLengthMm()));
     }
     if (differs(bench.clampDistanceMm(), usual.clampDistanceMm())) {
-      options.put("clampDistance", JsonText.tenths(bench.clampDistanceMm()));
+      options.put("clampDistance", JsonLines.tenths(bench.clampDistanceMm()));
     }
     if (differs(bench.reachMm(), usual.reachMm())) {
-      options.put("reach", JsonText.tenths(bench.reachMm()));
+      options.put("reach", JsonLines.tenths(bench.reachMm()));
     }
   }
 

@@ -56,24 +56,24 @@ public final class PlanWriter {
    * @param steps whether each plan has its {@code steps}
    */
   public static String writeAll(List<Plan> plans, Optional<String> layoutSha256, boolean steps) {
-    return JsonText.object()
-        .put("plans", JsonText.lines(plans, p -> json(p, layoutSha256, steps)))
+    return JsonLines.object()
+        .put("plans", JsonLines.lines(plans, p -> json(p, layoutSha256, steps)))
         .end()
         .document();
   }
 
-  private static JsonText json(Plan plan, Optional<String> layoutSha256, boolean steps) {
+  private static JsonLines json(Plan plan, Optional<String> layoutSha256, boolean steps) {
     BenchPlan bench = plan.bench();
     Bed bed = bench.bed();
-    JsonText.Members layout = JsonText.lineObject().put("name", bed.layout().name());
+    JsonLines.Members layout = JsonLines.lineObject().put("name", bed.layout().name());
     layoutSha256.ifPresent(sha -> layout.put("sha256", sha));
-    JsonText.Members all =
-        JsonText.object()
+    JsonLines.Members all =
+        JsonLines.object()
             .put("format", FORMAT)
             .put("layout", layout.end())
             .put("options", OptionsJson.of(bench.job(), bed.layout()))
             .put("holes", holes(bed))
-            .put("spans", JsonText.lines(bed.spans(), PlanWriter::span))
+            .put("spans", JsonLines.lines(bed.spans(), PlanWriter::span))
             .put("route", RouteJson.route(plan))
             .put("pieces", RouteJson.pieces(bench))
             .put("start", RouteJson.start(bench.start()))
@@ -82,36 +82,36 @@ public final class PlanWriter {
       all.put("steps", steps(bench.steps()));
     }
     return all.put("estimates", estimates(plan.estimates()))
-        .put("cautions", JsonText.lines(plan.cautions(), JsonText::text))
-        .put("findings", JsonText.lines(plan.findings(), FindingJson::of))
+        .put("cautions", JsonLines.lines(plan.cautions(), JsonLines::text))
+        .put("findings", JsonLines.lines(plan.findings(), FindingJson::of))
         .end();
   }
 
-  private static JsonText holes(Bed bed) {
-    JsonText.Members holes = JsonText.object();
+  private static JsonLines holes(Bed bed) {
+    JsonLines.Members holes = JsonLines.object();
     bed.positions()
         .forEach(
             (hole, p) ->
                 holes.put(
                     hole.toString(),
-                    JsonText.line(List.of(JsonText.tenths(p.x()), JsonText.tenths(p.y())))));
+                    JsonLines.line(List.of(JsonLines.tenths(p.x()), JsonLines.tenths(p.y())))));
     return holes.end();
   }
 
-  private static JsonText span(Span span) {
-    return JsonText.lineObject()
+  private static JsonLines span(Span span) {
+    return JsonLines.lineObject()
         .put("id", span.id())
         .put("from", span.from())
         .put("to", span.to())
-        .put("length", JsonText.tenths(span.lengthMm()))
+        .put("length", JsonLines.tenths(span.lengthMm()))
         .end();
   }
 
   /** For each cross the mains that it meets from left to right: whether it goes over or under. */
-  private static JsonText weave(Bed bed) {
-    JsonText.Members weave = JsonText.object();
+  private static JsonLines weave(Bed bed) {
+    JsonLines.Members weave = JsonLines.object();
     for (Span cross : bed.crosses()) {
-      JsonText.Members mains = JsonText.lineObject();
+      JsonLines.Members mains = JsonLines.lineObject();
       for (Crossing c : bed.crossings(cross.id())) {
         mains.put(c.main().toString(), c.crossOver() ? "over" : "under");
       }
@@ -120,27 +120,28 @@ public final class PlanWriter {
     return weave.end();
   }
 
-  private static JsonText steps(List<Step> steps) {
-    JsonText[] lines = new JsonText[steps.size()];
+  private static JsonLines steps(List<Step> steps) {
+    JsonLines[] lines = new JsonLines[steps.size()];
     for (int i = 0; i < lines.length; i++) {
       lines[i] = StepJson.of(i + 1, steps.get(i));
     }
-    return JsonText.lines(List.of(lines));
+    return JsonLines.lines(List.of(lines));
   }
 
-  private static JsonText estimates(Estimates e) {
-    JsonText.Members parameters = JsonText.object();
+  private static JsonLines estimates(Estimates e) {
+    JsonLines.Members parameters = JsonLines.object();
     e.parameters()
         .forEach(
             (name, i) ->
                 parameters.put(
                     name,
-                    JsonText.line(List.of(JsonText.precise(i.low()), JsonText.precise(i.high())))));
-    JsonText.Members spans = JsonText.object();
+                    JsonLines.line(
+                        List.of(JsonLines.precise(i.low()), JsonLines.precise(i.high())))));
+    JsonLines.Members spans = JsonLines.object();
     for (Map.Entry<SpanId, Interval> entry : e.spanTension().entrySet()) {
       spans.put(entry.getKey().toString(), RouteJson.interval(entry.getValue()));
     }
-    return JsonText.object()
+    return JsonLines.object()
         .put("parameters", parameters.end())
         .put("spanTension", spans.end())
         .put("clampPeak", peaks(e.clampPeak()))
@@ -148,8 +149,8 @@ public final class PlanWriter {
         .end();
   }
 
-  private static JsonText peaks(Map<String, Interval> peaks) {
-    JsonText.Members members = JsonText.object();
+  private static JsonLines peaks(Map<String, Interval> peaks) {
+    JsonLines.Members members = JsonLines.object();
     peaks.forEach((name, i) -> members.put(name, RouteJson.interval(i)));
     return members.end();
   }

@@ -22,22 +22,22 @@ final class RouteJson {
 
   private RouteJson() {}
 
-  static JsonText route(Plan plan) {
+  static JsonLines route(Plan plan) {
     Route route = plan.bench().route();
-    return JsonText.object()
-        .put("family", JsonText.names(route.families().stream().map(f -> f.word()).toList()))
+    return JsonLines.object()
+        .put("family", JsonLines.names(route.families().stream().map(f -> f.word()).toList()))
         .put("mainsStart", route.mainsStart().word())
         .put("direction", route.direction().word())
         .put("shortSide", OptionsJson.word(route.shortSide()))
         .put("rank", rank(plan.bench()))
         .put("why", plan.ranked().why())
-        .put("covered", JsonText.lines(route.measures().coveredHoles(), RouteJson::covered))
+        .put("covered", JsonLines.lines(route.measures().coveredHoles(), RouteJson::covered))
         .end();
   }
 
   /** What each preference says of the route; numbers where it is one. */
-  private static JsonText rank(BenchPlan bench) {
-    JsonText.Members rank = JsonText.lineObject();
+  private static JsonLines rank(BenchPlan bench) {
+    JsonLines.Members rank = JsonLines.lineObject();
     for (RoutePreference p : bench.job().routes().preferences()) {
       if (p.name().equals(RoutePreferences.MAKER.name())
           && !asksForSomething(bench.bed().layout())) {
@@ -47,8 +47,8 @@ final class RouteJson {
       rank.put(
           p.name(),
           value.matches("-?[0-9]{1,18}")
-              ? JsonText.number(Long.parseLong(value))
-              : JsonText.text(value));
+              ? JsonLines.number(Long.parseLong(value))
+              : JsonLines.text(value));
     }
     return rank.end();
   }
@@ -61,34 +61,34 @@ final class RouteJson {
         || layout.startSide().isPresent();
   }
 
-  private static JsonText covered(CoveredHole c) {
-    return JsonText.lineObject()
+  private static JsonLines covered(CoveredHole c) {
+    return JsonLines.lineObject()
         .put("hole", c.hole())
         .put("for", c.span())
         .put("keepOpen", c.keepOpen().word())
         .end();
   }
 
-  static JsonText pieces(BenchPlan bench) {
-    List<JsonText> pieces = new ArrayList<>();
+  static JsonLines pieces(BenchPlan bench) {
+    List<JsonLines> pieces = new ArrayList<>();
     for (int i = 0; i < bench.route().pieces().size(); i++) {
       Piece piece = bench.route().pieces().get(i);
       int index = i;
       pieces.add(
-          JsonText.object()
+          JsonLines.object()
               .put("role", piece.role().word())
-              .put("cutLength", JsonText.tenths(bench.cutLengthsMm().get(i)))
-              .put("ends", JsonText.lines(piece.ends(), e -> end(bench, index, e)))
+              .put("cutLength", JsonLines.tenths(bench.cutLengthsMm().get(i)))
+              .put("ends", JsonLines.lines(piece.ends(), e -> end(bench, index, e)))
               .end());
     }
-    return JsonText.lines(pieces);
+    return JsonLines.lines(pieces);
   }
 
-  private static JsonText end(BenchPlan bench, int piece, StringEnd end) {
-    JsonText.Members members =
-        JsonText.object()
+  private static JsonLines end(BenchPlan bench, int piece, StringEnd end) {
+    JsonLines.Members members =
+        JsonLines.object()
             .put("name", end.name().word())
-            .put("passes", JsonText.lines(end.passes(), RouteJson::pass));
+            .put("passes", JsonLines.lines(end.passes(), RouteJson::pass));
     bench.lengths().stream()
         .filter(l -> l.piece() == piece && l.end() == end.name())
         .findFirst()
@@ -98,63 +98,63 @@ final class RouteJson {
             hole ->
                 members.put(
                     "begin",
-                    JsonText.lineObject().put("kind", "starting-clamp").put("hole", hole).end()));
+                    JsonLines.lineObject().put("kind", "starting-clamp").put("hole", hole).end()));
     return members.put("finish", knot(end.finish())).end();
   }
 
-  private static JsonText pass(Pass pass) {
-    return JsonText.lineObject()
+  private static JsonLines pass(Pass pass) {
+    return JsonLines.lineObject()
         .put("span", pass.span())
         .put("from", pass.from())
         .put("to", pass.to())
         .end();
   }
 
-  private static JsonText length(EndLength l) {
-    return JsonText.lineObject()
-        .put("total", JsonText.tenths(l.totalMm()))
-        .put("spans", JsonText.tenths(l.spansMm()))
-        .put("runs", JsonText.tenths(l.runsMm()))
-        .put("frame", JsonText.tenths(l.frameMm()))
-        .put("knot", JsonText.tenths(l.knotMm()))
-        .put("reach", JsonText.tenths(l.reachMm()))
-        .put("stretch", JsonText.tenths(l.stretchMm()))
+  private static JsonLines length(EndLength l) {
+    return JsonLines.lineObject()
+        .put("total", JsonLines.tenths(l.totalMm()))
+        .put("spans", JsonLines.tenths(l.spansMm()))
+        .put("runs", JsonLines.tenths(l.runsMm()))
+        .put("frame", JsonLines.tenths(l.frameMm()))
+        .put("knot", JsonLines.tenths(l.knotMm()))
+        .put("reach", JsonLines.tenths(l.reachMm()))
+        .put("stretch", JsonLines.tenths(l.stretchMm()))
         .end();
   }
 
-  private static JsonText knot(Knot knot) {
-    return JsonText.lineObject()
+  private static JsonLines knot(Knot knot) {
+    return JsonLines.lineObject()
         .put("kind", knot.kind().word())
         .put("hole", knot.hole())
         .put("anchor", knot.anchor())
         .end();
   }
 
-  static JsonText start(Start start) {
-    JsonText.Members members =
-        JsonText.object().put("method", start.method().word()).put("anchor", start.anchor());
+  static JsonLines start(Start start) {
+    JsonLines.Members members =
+        JsonLines.object().put("method", start.method().word()).put("anchor", start.anchor());
     start
         .clampOutside()
         .ifPresent(
             hole ->
                 members.put(
                     "clampOutside",
-                    JsonText.lineObject().put("end", hole.end().word()).put("hole", hole).end()));
+                    JsonLines.lineObject().put("end", hole.end().word()).put("hole", hole).end()));
     start
         .mark()
         .ifPresent(
             mark ->
                 members.put(
                     "mark",
-                    JsonText.lineObject()
-                        .put("at", JsonText.names(mark.at().stream().map(s -> s.word()).toList()))
-                        .put("between", JsonText.names(List.of(mark.from(), mark.to())))
+                    JsonLines.lineObject()
+                        .put("at", JsonLines.names(mark.at().stream().map(s -> s.word()).toList()))
+                        .put("between", JsonLines.names(List.of(mark.from(), mark.to())))
                         .put("distance", interval(new Interval(mark.lowMm(), mark.highMm())))
                         .end()));
     return members.end();
   }
 
-  static JsonText interval(Interval i) {
-    return JsonText.line(List.of(JsonText.tenths(i.low()), JsonText.tenths(i.high())));
+  static JsonLines interval(Interval i) {
+    return JsonLines.line(List.of(JsonLines.tenths(i.low()), JsonLines.tenths(i.high())));
   }
 }

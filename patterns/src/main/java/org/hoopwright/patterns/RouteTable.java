@@ -100,7 +100,7 @@ public final class RouteTable {
       String number = Integer.toString(i + 1);
       String mark = " ".repeat(width - number.length()) + number + "  ";
       String indent = " ".repeat(mark.length());
-      sheet.paragraph(mark, family(r.route()) + ": " + RouteNotation.of(r.route()));
+      sheet.paragraph(mark, title(r.route()) + ": " + RouteNotation.of(r.route()));
       sheet.paragraph(indent, r.why());
     }
   }
@@ -117,6 +117,10 @@ public final class RouteTable {
     sheet.paragraph("", "Ranked by, the first difference decides: " + reasons + ".");
     sheet.paragraph(
         "", "Runs are counted in holes of a side's list, string in mm in the finished frame.");
+  }
+
+  private static String title(Route route) {
+    return family(route) + ", mains from the " + route.mainsStart().word();
   }
 
   /** The families of a route in words, {@code plain} when it has none. */

@@ -2,6 +2,7 @@ package org.hoopwright.patterns;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.hoopwright.patterns.json.Shown;
 
 /** Lines of a sheet, none wider than {@value #WIDTH} characters. Not thread-safe. */
 final class SheetText {
@@ -54,12 +55,12 @@ final class SheetText {
     for (int c = 0; c < rightAligned.size(); c++) {
       int column = c;
       widths.add(
-          rows.stream().mapToInt(r -> PlainText.safe(r.get(column)).length()).max().orElse(0));
+          rows.stream().mapToInt(r -> Shown.escaped(r.get(column)).length()).max().orElse(0));
     }
     for (List<String> row : rows) {
       StringBuilder lead = new StringBuilder(" ".repeat(indent));
       for (int c = 0; c < rightAligned.size(); c++) {
-        String cell = PlainText.safe(row.get(c));
+        String cell = Shown.escaped(row.get(c));
         String space = " ".repeat(widths.get(c) - cell.length());
         lead.append(rightAligned.get(c) ? space + cell : cell + space).append("  ");
       }

@@ -8,10 +8,10 @@ final class StepJson {
   private StepJson() {}
 
   /** The step with its number, from 1. */
-  static JsonText of(int number, Step step) {
-    JsonText.Members m = JsonText.lineObject().put("n", number).put("do", step.word());
+  static JsonLines of(int number, Step step) {
+    JsonLines.Members m = JsonLines.lineObject().put("n", number).put("do", step.word());
     if (step instanceof Step.Cut s) {
-      m.put("piece", s.piece()).put("length", JsonText.tenths(s.lengthMm()));
+      m.put("piece", s.piece()).put("length", JsonLines.tenths(s.lengthMm()));
     } else if (step instanceof Step.Lace s) {
       m.put("span", s.span()).put("from", s.from()).put("to", s.to());
       m.put("piece", s.piece()).put("end", s.end().word());
@@ -21,13 +21,13 @@ final class StepJson {
     } else if (step instanceof Step.Unlace s) {
       m.put("span", s.span()).put("piece", s.piece()).put("end", s.end().word());
     } else if (step instanceof Step.Pull s) {
-      m.put("tails", JsonText.names(s.tails())).put("at", JsonText.names(s.at()));
-      m.put("tension", JsonText.tenths(s.tension().newtons()));
+      m.put("tails", JsonLines.names(s.tails())).put("at", JsonLines.names(s.at()));
+      m.put("tension", JsonLines.tenths(s.tension().newtons()));
     } else if (step instanceof Step.Hold s) {
       m.put("span", s.span()).put("at", s.at());
     } else if (step instanceof Step.SetClamp s) {
       m.put("clamp", s.clamp()).put("span", s.span()).put("near", s.near());
-      m.put("distance", JsonText.tenths(s.distanceMm())).put("side", s.side().word());
+      m.put("distance", JsonLines.tenths(s.distanceMm())).put("side", s.side().word());
     } else if (step instanceof Step.FreeClamp s) {
       m.put("clamp", s.clamp());
     } else if (step instanceof Step.TieKnot s) {

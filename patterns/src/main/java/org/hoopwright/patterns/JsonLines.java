@@ -4,12 +4,13 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.function.Function;
+import org.hoopwright.patterns.json.Shown;
 
 /**
  * JSON as it is written: members in the order given, two-space indent, {@code \n}. A list or object
  * is either on one line or has a line for each of its parts, as whoever builds it says.
  */
-final class JsonText {
+final class JsonLines {
 
   /** A value: its parts, or its text when it has none. */
   private sealed interface Value {
@@ -19,62 +20,62 @@ final class JsonText {
   }
 
   /** A part of a list (without name) or of an object. */
-  private record Part(String name, JsonText value) {}
+  private record Part(String name, JsonLines value) {}
 
   private final Value value;
 
-  private JsonText(Value value) {
+  private JsonLines(Value value) {
     this.value = value;
   }
 
   /** A text value. */
-  static JsonText text(String text) {
-    return new JsonText(new Value.Plain(quoted(text)));
+  static JsonLines text(String text) {
+    return new JsonLines(new Value.Plain(quoted(text)));
   }
 
   /** A whole number. */
-  static JsonText number(long number) {
-    return new JsonText(new Value.Plain(Long.toString(number)));
+  static JsonLines number(long number) {
+    return new JsonLines(new Value.Plain(Long.toString(number)));
   }
 
   /** A length in mm or a force in N, see {@link Decimals#tenths}. */
-  static JsonText tenths(double number) {
-    return new JsonText(new Value.Plain(Decimals.tenths(number)));
+  static JsonLines tenths(double number) {
+    return new JsonLines(new Value.Plain(Decimals.tenths(number)));
   }
 
   /** A number that needs more than one decimal, see {@link Decimals#precise}. */
-  static JsonText precise(double number) {
-    return new JsonText(new Value.Plain(Decimals.precise(number)));
+  static JsonLines precise(double number) {
+    return new JsonLines(new Value.Plain(Decimals.precise(number)));
   }
 
   /** True or false. */
-  static JsonText truth(boolean value) {
-    return new JsonText(new Value.Plain(Boolean.toString(value)));
+  static JsonLines truth(boolean value) {
+    return new JsonLines(new Value.Plain(Boolean.toString(value)));
   }
 
   /** A list on one line. */
-  static JsonText line(List<JsonText> values) {
+  static JsonLines line(List<JsonLines> values) {
     return list(values, true);
   }
 
   /** A list of texts on one line, each by its {@code toString}. */
-  static JsonText names(Collection<?> names) {
+  static JsonLines names(Collection<?> names) {
     return line(names.stream().map(n -> text(n.toString())).toList());
   }
 
   /** A list with a line for each value. */
-  static JsonText lines(List<JsonText> values) {
+  static JsonLines lines(List<JsonLines> values) {
     return list(values, false);
   }
 
   /** A list with a line for each value. */
-  static <T> JsonText lines(Collection<T> things, Function<T, JsonText> each) {
+  static <T> JsonLines lines(Collection<T> things, Function<T, JsonLines> each) {
     return lines(things.stream().map(each).toList());
   }
 
-  private static JsonText list(List<JsonText> values, boolean oneLine) {
+  private static JsonLines list(List<JsonLines> values, boolean oneLine) {
     List<Part> parts = values.stream().map(v -> new Part("", v)).toList();
-    return new JsonText(new Value.Group('[', ']', oneLine, parts));
+    return new JsonLines(new Value.Group('[', ']', oneLine, parts));
   }
 
   /** Starts an object on one line. */
@@ -96,7 +97,7 @@ final class JsonText {
       this.oneLine = oneLine;
     }
 
-    Members put(String name, JsonText value) {
+    Members put(String name, JsonLines value) {
       parts.add(new Part(name, value));
       return this;
     }
@@ -110,8 +111,8 @@ final class JsonText {
       return put(name, number(value));
     }
 
-    JsonText end() {
-      return new JsonText(new Value.Group('{', '}', oneLine, List.copyOf(parts)));
+    JsonLines end() {
+      return new JsonLines(new Value.Group('{', '}', oneLine, List.copyOf(parts)));
     }
   }
 
@@ -181,12 +182,8 @@ final class JsonText {
                 out.append('\\').append((char) c);
               } else if (c == '\n') {
                 out.append("\\n");
-              } else if (PlainText.shows(c)) {
-                out.appendCodePoint(c);
               } else {
-                for (char unit : Character.toChars(c)) {
-                  out.append(PlainText.escaped(unit));
-                }
+                out.append(Shown.escaped(Character.toString(c)));
               }
             });
     return out.append('"').toString();
