@@ -124,6 +124,11 @@ final class BenchState {
     return knots.containsKey(end);
   }
 
+  /** The hole where this end is knotted; empty while it is not. */
+  Optional<HoleId> knot(EndName end) {
+    return Optional.ofNullable(knots.get(end));
+  }
+
   boolean hasKnot(HoleId hole) {
     return knots.containsValue(hole);
   }

@@ -14,7 +14,7 @@ import org.hoopwright.frame.HoleId;
 import org.hoopwright.frame.Ring;
 import org.hoopwright.geometry.Side;
 
-/** I9: the weave. */
+/** I9: the weave. A cross that meets nothing yet may be called laced or woven. */
 final class WeaveCheck implements StepCheck {
 
   private final Bed bed;
@@ -27,7 +27,7 @@ final class WeaveCheck implements StepCheck {
   public void before(BenchState state, Step step, Breaches breaches) {
     if (step instanceof Step.Lace s && bed.find(s.span()).isPresent()) {
       breaches.addIf(
-          s.span().isCross() || meetsLaced(state, s.span()),
+          meetsLaced(state, s.span()),
           Invariant.I9_WEAVE,
           "%s meets strings that are in, so it is woven and not laced.".formatted(s.span()));
     } else if (step instanceof Step.Weave s && bed.find(s.span()).isPresent()) {

@@ -1,0 +1,269 @@
+package org.hoopwright;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.hoopwright.bed.Assignment;
+import org.hoopwright.bed.Bed;
+import org.hoopwright.bed.StatedAssignment;
+import org.hoopwright.bench.BenchPlan;
+import org.hoopwright.bench.Job;
+import org.hoopwright.bench.Planner;
+import org.hoopwright.bench.Step;
+import org.hoopwright.finding.Finding;
+import org.hoopwright.finding.FindingCode;
+import org.hoopwright.finding.Findings;
+import org.hoopwright.frame.Layout;
+import org.hoopwright.frame.LayoutCheck;
+import org.hoopwright.frame.TensionRange;
+import org.hoopwright.replay.Breach;
+import org.hoopwright.replay.ForceEstimate;
+import org.hoopwright.replay.Replay;
+import org.hoopwright.route.Obstacle;
+import org.hoopwright.route.RankedRoute;
+import org.hoopwright.route.Route;
+import org.hoopwright.route.RoutePreferences;
+import org.hoopwright.route.RouteRequest;
+import org.hoopwright.route.RouteResult;
+import org.hoopwright.route.RouteSearch;
+import org.hoopwright.units.Force;
+
+/**
+ * From a layout and a job to a proven stringing plan.
+ *
+ * <pre>{@code
+ * Outcome outcome = Hoopwright.plan(layout, Job.standard());
+ * outcome.plan().ifPresent(plan -> plan.bench().steps().forEach(step -> System.out.println(step.say())));
+ * }</pre>
+ *
+ * <p>Pure and thread-safe; the same layout and job give the same outcome on every JVM. Whatever is
+ * wrong with a layout comes back as findings.
+ */
+public final class Hoopwright {
+
+  private Hoopwright() {}
+
+  /**
+   * Everything found about a layout: in itself, in its bed, and whether it has a route.
+   *
+   * @return the findings by place
+   */
+  public static List<Finding> check(Layout layout) {
+    List<Finding> findings = new ArrayList<>(LayoutCheck.check(layout));
+    Assignment assignment = StatedAssignment.assign(layout);
+    findings.addAll(assignment.findings());
+    if (assignment.bed().isPresent()) {
+      RouteResult routes = routes(assignment.bed().get(), Job.standard());
+      if (routes.status() == RouteResult.Status.PROVEN_ABSENT) {
+        findings.addAll(noRoute(layout, routes));
+      }
+    }
+    return Findings.sorted(findings);
+  }
+
+  /**
+   * Every route of a bed for a job, ranked.
+   *
+   * @throws IllegalArgumentException when the job asks for one piece of two different strings
+   */
+  public static RouteResult routes(Bed bed, Job job) {
+    RouteRequest.Builder request =
+        job.routes().toBuilder().startingClamps(job.bench().startingClamps());
+    if (job.hybrid(bed.layout())) {
+      if (job.routes().pieces().orElse(2) == 1) {
+        throw new IllegalArgumentException(
+            "The number of pieces (1) must be 2 when mains and crosses are of different string.\nMaybe leave the pieces open.");
+      }
+      request.pieces(2);
+    }
+    RouteResult all = RouteSearch.search(bed, request.build());
+    if (!job.hybrid(bed.layout())) {
+      return all;
+    }
+    // The string of the mains must not go on into crosses.
+    List<RankedRoute> own = all.ranked().stream().filter(r -> mainsOnly(r.route())).toList();
+    return new RouteResult(
+        own.isEmpty() && all.status() == RouteResult.Status.FOUND
+            ? RouteResult.Status.PROVEN_ABSENT
+            : all.status(),
+        own,
+        own.size(),
+        all.nodes(),
+        all.obstacles(),
+        all.request());
+  }
+
+  private static boolean mainsOnly(Route route) {
+    return route.pieces().get(0).ends().stream()
+        .flatMap(e -> e.passes().stream())
+        .allMatch(p -> p.span().isMain());
+  }
+
+  /**
+   * The plan of the best route.
+   *
+   * @param layout the layout
+   * @param job what is to be done
+   * @throws IllegalArgumentException when the job contradicts itself, see {@link #routes(Bed, Job)}
+   * @throws HoopwrightFault when a plan of ours fails its own proof: please report it with the
+   *     layout
+   */
+  public static Outcome plan(Layout layout, Job job) {
+    List<Finding> findings = new ArrayList<>(LayoutCheck.check(layout));
+    Assignment assignment = StatedAssignment.assign(layout);
+    findings.addAll(assignment.findings());
+    Optional<Bed> bed = assignment.bed();
+    if (bed.isEmpty() || Findings.hasErrors(findings)) {
+      return new Outcome.BadLayout(Findings.sorted(findings));
+    }
+    RouteResult routes = routes(bed.get(), job);
+    switch (routes.status()) {
+      case LIMIT_REACHED -> {
+        return new Outcome.GaveUp(Findings.sorted(findings), routes);
+      }
+      case PROVEN_ABSENT -> {
+        findings.addAll(noRoute(layout, routes));
+        return new Outcome.NoRoute(Findings.sorted(findings), routes);
+      }
+      case FOUND -> {}
+    }
+    for (RankedRoute ranked : routes.ranked()) {
+      Optional<Plan> plan = planOf(bed.get(), ranked, routes.request(), job, findings);
+      if (plan.isPresent()) {
+        return new Outcome.Planned(plan.get(), routes);
+      }
+    }
+    throw new HoopwrightFault(
+        "No bench plan could be written for any of "
+            + routes.ranked().size()
+            + " routes of "
+            + layout
+            + ".");
+  }
+
+  /**
+   * The proven plan of one route of a bed, for callers that list several.
+   *
+   * @param bed the bed
+   * @param ranked a route that {@link #routes(Bed, Job)} gave for it
+   * @param job the job that was asked for
+   * @return the plan, without the layout's own findings; empty when a clamp that the route needs
+   *     has no place with any of its knots
+   * @throws HoopwrightFault when the plan fails its own proof
+   */
+  public static Optional<Plan> planOf(Bed bed, RankedRoute ranked, Job job) {
+    RouteRequest request =
+        job.routes().toBuilder().startingClamps(job.bench().startingClamps()).build();
+    return planOf(bed, ranked, request, job, List.of());
+  }
+
+  private static Optional<Plan> planOf(
+      Bed bed, RankedRoute ranked, RouteRequest request, Job job, List<Finding> known) {
+    Optional<BenchPlan> bench = Planner.plan(bed, ranked.route(), job);
+    if (bench.isEmpty()) {
+      bench =
+          RouteSearch.knotVariants(bed, request, ranked.route()).stream()
+              .flatMap(r -> Planner.plan(bed, r, job).stream())
+              .findFirst();
+    }
+    if (bench.isEmpty()) {
+      return Optional.empty();
+    }
+    BenchPlan plan = bench.get();
+    List<Breach> breaches = Replay.check(plan);
+    if (!breaches.isEmpty()) {
+      throw new HoopwrightFault(
+          "The plan for %s by %s breaks rules of the bench: %s"
+              .formatted(bed.layout(), plan.route(), breaches));
+    }
+    List<Finding> findings = new ArrayList<>(known);
+    findings.addAll(plan.findings());
+    findings.addAll(planFindings(plan));
+    return Optional.of(
+        new Plan(plan, ranked, ForceEstimate.of(plan), Cautions.USUAL, Findings.sorted(findings)));
+  }
+
+  /** What is worth saying about a plan as a whole. */
+  private static List<Finding> planFindings(BenchPlan plan) {
+    List<Finding> findings = new ArrayList<>();
+    Layout layout = plan.bed().layout();
+    if (RoutePreferences.MAKER.value(plan.route(), plan.bed()) > 0) {
+      findings.add(
+          Finding.of(FindingCode.MAKER_DEPARTURE)
+              .message(
+                  "The plan does not keep to everything that the frame's maker asks (direction, pieces or side).")
+              .fix(
+                  "Ask the frame's maker, or allow what the maker asks: see the limits and options of the job.")
+              .build());
+    }
+    layout.tension().ifPresent(range -> tension(plan, layout, range, findings));
+    return findings;
+  }
+
+  private static void tension(
+      BenchPlan plan, Layout layout, TensionRange range, List<Finding> findings) {
+    double most = 0;
+    double least = Double.MAX_VALUE;
+    for (Step step : plan.steps()) {
+      if (step instanceof Step.Pull pull && pull.tails().size() == 1) {
+        Force t = pull.tension();
+        most = Math.max(most, t.newtons());
+        least = Math.min(least, t.newtons());
+      }
+    }
+    if (most > range.most().newtons() + ROUNDING_N) {
+      findings.add(
+          Finding.of(FindingCode.TENSION_ABOVE_MAX)
+              .at("/tension/max", layout.places())
+              .message(
+                  "A pull of %s is above the maker's limit of %s."
+                      .formatted(force(most, range), force(range.most().newtons(), range)))
+              .fix("Pull less: too high a pull can crack the frame.")
+              .build());
+    }
+    if (least < range.least().newtons() - ROUNDING_N) {
+      findings.add(
+          Finding.of(FindingCode.TENSION_BELOW_MIN)
+              .at("/tension/min", layout.places())
+              .message(
+                  "A pull of %s is below the maker's range, which begins at %s."
+                      .formatted(force(least, range), force(range.least().newtons(), range)))
+              .fix("Check that the unit is the one that was meant.")
+              .build());
+    }
+  }
+
+  /** Differences below this are rounding of units, in newtons. */
+  private static final double ROUNDING_N = 1e-6;
+
+  private static String force(double newtons, TensionRange range) {
+    return String.format(
+        java.util.Locale.ROOT, "%.1f %s", newtons / range.unit().newtons(), range.unit().symbol());
+  }
+
+  private static List<Finding> noRoute(Layout layout, RouteResult routes) {
+    List<Finding> findings = new ArrayList<>();
+    String together =
+        routes.obstacles().size() > 1
+            ? "No route exists; it takes these together to forbid every one: "
+            : "No route exists, and this alone forbids every one: ";
+    StringBuilder what = new StringBuilder(together);
+    StringBuilder lift = new StringBuilder();
+    Finding.Builder finding = Finding.of(FindingCode.NO_ROUTE);
+    String pointer = "";
+    for (int i = 0; i < routes.obstacles().size(); i++) {
+      Obstacle o = routes.obstacles().get(i);
+      what.append(i == 0 ? "" : " ").append("(").append(i + 1).append(") ").append(o.what());
+      lift.append(i == 0 ? "" : " Or: ").append(o.lift());
+      finding.about(o.about());
+      pointer = pointer.isEmpty() ? o.pointer() : pointer;
+    }
+    findings.add(
+        finding
+            .at(pointer, layout.places())
+            .message(routes.obstacles().isEmpty() ? "No route exists." : what.toString())
+            .fix(lift.toString())
+            .build());
+    return findings;
+  }
+}

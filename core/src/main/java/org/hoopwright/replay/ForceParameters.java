@@ -1,0 +1,147 @@
+package org.hoopwright.replay;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.hoopwright.bench.BenchPlan;
+import org.hoopwright.frame.Layout;
+import org.hoopwright.material.Material;
+
+/**
+ * What a {@link ForceEstimate} rests on, each with its range. Little of it is published, so each
+ * default says where it comes from or that it is our choice.
+ *
+ * @param friction friction of string on the frame's grommets, 0 to 1. Default 0.10 to 0.25, our
+ *     choice: nothing is published for string on grommets, and nylon on nylon is given as 0.04 to
+ *     0.13 (Materials Science and Engineering Handbook, CRC 2001, Table 399) and as much as 0.50
+ *     (an engineering blog, 2008)
+ * @param wrapRadians angle through which a string bends from one span over a run into the next, 0
+ *     to 2π. Default 0.9 π to 1.1 π, our choice: two right angles, more or less
+ * @param drawbackMm how far the string slips back when the tensioner lets go and a clamp takes the
+ *     load, or when a clamp comes off and a knot takes it, 0 to 10 mm. Default 0.2 to 1.0 mm, our
+ *     choice: no published number was found
+ * @param mainsStiffness force in newtons for a stretch by the whole length (Young's modulus times
+ *     cross-section) of the mains near their tension, more than 0 and at most 10⁶. Default by
+ *     material, see {@link #stiffness}
+ * @param crossesStiffness the same for the crosses
+ */
+public record ForceParameters(
+    Interval friction,
+    Interval wrapRadians,
+    Interval drawbackMm,
+    Interval mainsStiffness,
+    Interval crossesStiffness) {
+
+  private static final double TEN_LBF = 10 * 4.4482216152605;
+
+  /**
+   * Checks the ranges.
+   *
+   * @throws IllegalArgumentException when a range is not within the limits stated above
+   */
+  public ForceParameters {
+    within("friction", friction, 0, 1);
+    within("wrap", wrapRadians, 0, 2 * Math.PI);
+    within("drawback", drawbackMm, 0, 10);
+    within("stiffness of the mains", mainsStiffness, 1, 1e6);
+    within("stiffness of the crosses", crossesStiffness, 1, 1e6);
+  }
+
+  private static void within(String what, Interval range, double least, double most) {
+    if (range.low() < least || range.high() > most) {
+      throw new IllegalArgumentException(
+          "The %s (%s to %s) must be from %s to %s."
+              .formatted(what, range.low(), range.high(), least, most));
+    }
+  }
+
+  /** The defaults for the strings of a plan. */
+  public static ForceParameters of(BenchPlan plan) {
+    Layout layout = plan.bed().layout();
+    return new ForceParameters(
+        new Interval(0.10, 0.25),
+        new Interval(0.9 * Math.PI, 1.1 * Math.PI),
+        new Interval(0.2, 1.0),
+        stiffness(plan.job().mainsString(layout).material()),
+        stiffness(plan.job().crossesString(layout).material()));
+  }
+
+  /**
+   * Stiffness of a string near its tension, in newtons for a stretch by the whole length: 10 lbf
+   * over the share by which it stretches from 55 to 65 lbf.
+   *
+   * <p>Source of the stretch: stringer blog "Difficulties of Hybriding Strings", 2014/11; one
+   * person's measurements on the first pull, creep included. Aramid is reported not to stretch at
+   * all there, so its range is our choice: from its own stiffness up to 55 lbf to that of the
+   * stiffest polyester.
+   */
+  public static Interval stiffness(Material material) {
+    return switch (material) {
+      case NATURAL_GUT -> ofStretch(0.007, 0.004);
+      case NYLON -> ofStretch(0.011, 0.008);
+      case MULTIFILAMENT -> ofStretch(0.012, 0.005);
+      case POLYESTER -> ofStretch(0.003, 0.001);
+      case ARAMID ->
+          new Interval(Material.STRETCH_AT_NEWTONS / Material.ARAMID.minStretch(), TEN_LBF / 0.001);
+    };
+  }
+
+  private static Interval ofStretch(double most, double least) {
+    return new Interval(TEN_LBF / most, TEN_LBF / least);
+  }
+
+  /**
+   * What a bend leaves of a pull: e^(−friction × wrap).
+   *
+   * <p>Source: capstan equation, in any textbook of mechanics; tight side over slack side is
+   * e^(friction × wrap) at the point of slip, whatever the radius.
+   *
+   * @param friction coefficient of friction
+   * @param wrapRadians angle of the bend
+   * @return a share from 0 to 1
+   */
+  public static double kept(double friction, double wrapRadians) {
+    return StrictMath.exp(-friction * wrapRadians);
+  }
+
+  /** The ranges by name, in the order of the components. */
+  public Map<String, Interval> byName() {
+    Map<String, Interval> map = new LinkedHashMap<>();
+    map.put("friction", friction);
+    map.put("wrapRadians", wrapRadians);
+    map.put("drawbackMm", drawbackMm);
+    map.put("mainsStiffness", mainsStiffness);
+    map.put("crossesStiffness", crossesStiffness);
+    return Collections.unmodifiableMap(map);
+  }
+
+  /** Every choice of the lowest or highest value of each parameter. */
+  List<Corner> corners() {
+    List<Corner> all = new java.util.ArrayList<>();
+    for (int bits = 0; bits < 32; bits++) {
+      double bend = kept(pick(friction, bits), pick(wrapRadians, bits >> 1));
+      all.add(
+          new Corner(
+              bend,
+              pick(drawbackMm, bits >> 2),
+              pick(mainsStiffness, bits >> 3),
+              pick(crossesStiffness, bits >> 4)));
+    }
+    return all.stream().distinct().toList();
+  }
+
+  private static double pick(Interval range, int bits) {
+    return (bits & 1) == 0 ? range.low() : range.high();
+  }
+
+  /**
+   * One choice of values.
+   *
+   * @param bend what a bend leaves of a pull, 0 to 1
+   * @param drawbackMm slip when a clamp or knot takes a load, in mm
+   * @param mainsStiffness of the mains, in newtons
+   * @param crossesStiffness of the crosses, in newtons
+   */
+  record Corner(double bend, double drawbackMm, double mainsStiffness, double crossesStiffness) {}
+}

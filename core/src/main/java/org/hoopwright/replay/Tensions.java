@@ -1,0 +1,266 @@
+package org.hoopwright.replay;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.hoopwright.bed.Span;
+import org.hoopwright.bed.SpanId;
+import org.hoopwright.bench.Step;
+import org.hoopwright.frame.HoleId;
+
+/**
+ * What every span carries while a plan is replayed, for one choice of parameters. A span has a main
+ * part and, where a clamp sits near one of its holes, a stub between that clamp and the hole.
+ * Confined to one estimate.
+ */
+final class Tensions {
+
+  /** Tensions of one span, in newtons. */
+  private static final class Cell {
+    private double main;
+    private double fromStub;
+    private double toStub;
+  }
+
+  private final BenchState state;
+  private final ForceParameters.Corner corner;
+  private final Map<SpanId, Cell> cells = new TreeMap<>();
+  private double pull; // on each tail that is gripped
+
+  Tensions(BenchState state, ForceParameters.Corner corner) {
+    this.state = state;
+    this.corner = corner;
+  }
+
+  /** What the main part of a span carries, in newtons. */
+  double main(SpanId span) {
+    Cell cell = cells.get(span);
+    return cell == null ? 0 : cell.main;
+  }
+
+  /**
+   * Follows a step that the state has just done.
+   *
+   * @param step the step
+   * @param before the grips before the step
+   * @param old the clamp of the step's name before the step
+   * @param holdings how each piece is held after the step, by piece
+   */
+  void follow(Step step, List<Grip> before, Optional<PlacedClamp> old, List<Holding> holdings) {
+    if (step instanceof Step.Pull s && before.isEmpty() && !state.grips().isEmpty()) {
+      pull = s.tension().newtons() / state.grips().size();
+    } else if (step instanceof Step.SetClamp s && old.isEmpty()) {
+      state.clamp(s.clamp()).filter(PlacedClamp::inside).ifPresent(this::split);
+    } else if (step instanceof Step.FreeClamp) {
+      old.filter(PlacedClamp::inside).ifPresent(this::merge);
+    } else if (step instanceof Step.Unlace s && !state.isLaced(s.span())) {
+      cells.remove(s.span());
+    }
+    // The tensioner keeps pulling while it grips: what a clamp has shut off, its coming off opens.
+    state.grips().forEach(g -> spread(g, pull));
+    slacken(holdings);
+    if (step instanceof Step.Release) {
+      before.forEach(this::drawBack);
+    }
+  }
+
+  private Cell cell(SpanId span) {
+    return cells.computeIfAbsent(span, s -> new Cell());
+  }
+
+  private Span span(SpanId id) {
+    return state.bed().span(id);
+  }
+
+  /** What a span carries where it meets this hole. */
+  double at(SpanId span, HoleId hole) {
+    Cell cell = cell(span);
+    if (state.clampInside(span, hole).isEmpty()) {
+      return cell.main;
+    }
+    return hole.equals(span(span).from()) ? cell.fromStub : cell.toStub;
+  }
+
+  private void setStub(SpanId span, HoleId hole, double value) {
+    Cell cell = cell(span);
+    if (hole.equals(span(span).from())) {
+      cell.fromStub = value;
+    } else {
+      cell.toStub = value;
+    }
+  }
+
+  /** A clamp leaves both sides as they are; a second one beside it changes nothing more. */
+  private void split(PlacedClamp clamp) {
+    boolean alone =
+        state.clamps().stream()
+            .noneMatch(
+                c ->
+                    !c.name().equals(clamp.name())
+                        && c.inside()
+                        && c.span().equals(clamp.span())
+                        && c.near().equals(clamp.near()));
+    if (alone) {
+      setStub(clamp.span(), clamp.near(), main(clamp.span()));
+    }
+  }
+
+  /** A clamp comes off: the tensioner or the neighbours keep the load, or both sides share it. */
+  private void merge(PlacedClamp clamp) {
+    SpanId id = clamp.span();
+    if (state.clampInside(id, clamp.near()).isPresent()) {
+      return;
+    }
+    Cell cell = cell(id);
+    double stub = clamp.near().equals(span(id).from()) ? cell.fromStub : cell.toStub;
+    Optional<StringPath> path =
+        state.paths().stream()
+            .filter(p -> p.line().stream().anyMatch(s -> s.span().equals(id)))
+            .findFirst();
+    boolean gripped =
+        path.isPresent()
+            && (state.gripped(path.get().lowEnd()) || state.gripped(path.get().highEnd()));
+    if (gripped || stub >= cell.main) {
+      cell.main = Math.max(cell.main, stub);
+      return;
+    }
+    double length = Math.max(1.0, span(id).lengthMm());
+    double slack = Math.max(0.0, Math.min(length, clamp.distanceMm()));
+    double shared =
+        (cell.main * (length - slack) + stub * slack) / (length + runToKnot(path, clamp));
+    cell.main = Math.max(stub, shared - corner.drawbackMm() * stiffness(id) / length);
+  }
+
+  /** How long the string is from a clamped hole to the knot that takes the load, in mm. */
+  private double runToKnot(Optional<StringPath> path, PlacedClamp clamp) {
+    for (var end : path.map(p -> List.of(p.lowEnd(), p.highEnd())).orElse(List.of())) {
+      Optional<HoleId> knot = state.knot(end);
+      boolean last =
+          path.flatMap(p -> p.tail(end))
+              .filter(t -> t.span().equals(clamp.span()) && t.at().equals(clamp.near()))
+              .isPresent();
+      if (last && knot.filter(state.bed().ring()::has).isPresent()) {
+        return state.bed().position(clamp.near()).distanceTo(state.bed().position(knot.get()));
+      }
+    }
+    return 0.0;
+  }
+
+  /** Carries a pull inwards from the grip, less at each bend, up to the first clamp. */
+  private void spread(Grip grip, double force) {
+    List<StringPath.Stretch> line = state.paths().get(grip.piece()).line();
+    int i = 0;
+    while (i < line.size() && !line.get(i).span().equals(grip.span())) {
+      i++;
+    }
+    if (i == line.size()) {
+      return;
+    }
+    boolean down = grip.at().equals(line.get(i).high());
+    double left = force;
+    for (; i >= 0 && i < line.size(); i += down ? -1 : 1) {
+      StringPath.Stretch s = line.get(i);
+      HoleId outer = down ? s.high() : s.low();
+      HoleId inner = down ? s.low() : s.high();
+      if (state.clampInside(s.span(), outer).isPresent()) {
+        setStub(s.span(), outer, Math.max(at(s.span(), outer), left));
+        return;
+      }
+      Cell cell = cell(s.span());
+      cell.main = Math.max(cell.main, left);
+      if (state.clampedInside(s.span()) || state.clampOutside(s.span(), inner).isPresent()) {
+        return;
+      }
+      left *= corner.bend();
+    }
+  }
+
+  private void slacken(List<Holding> holdings) {
+    for (StringPath path : state.paths()) {
+      Holding holding = holdings.get(path.piece());
+      List<StringPath.Stretch> line = path.line();
+      for (int i = 0; i < line.size(); i++) {
+        StringPath.Stretch s = line.get(i);
+        if (holding.slackSide(i).isPresent()) {
+          cell(s.span()).main = 0;
+        }
+        if (!holding.lowOut(i)) {
+          setStub(s.span(), s.low(), 0);
+        }
+        if (!holding.highOut(i)) {
+          setStub(s.span(), s.high(), 0);
+        }
+      }
+    }
+  }
+
+  /** The first clamp inwards of a tail that has been let go takes the load and slips a little. */
+  private void drawBack(Grip grip) {
+    List<StringPath.Stretch> line = state.paths().get(grip.piece()).line();
+    int i = 0;
+    while (i < line.size() && !line.get(i).span().equals(grip.span())) {
+      i++;
+    }
+    boolean down = i < line.size() && grip.at().equals(line.get(i).high());
+    for (; i >= 0 && i < line.size(); i += down ? -1 : 1) {
+      StringPath.Stretch s = line.get(i);
+      HoleId outer = down ? s.high() : s.low();
+      HoleId inner = down ? s.low() : s.high();
+      if (state.clampInside(s.span(), outer).isPresent()
+          || state.clampOutside(s.span(), outer).isPresent()) {
+        lose(s.span());
+        return;
+      }
+      if (state.clampedInside(s.span()) || state.clampOutside(s.span(), inner).isPresent()) {
+        return; // what this clamp holds lies beyond it and was not the tensioner's load
+      }
+    }
+  }
+
+  private void lose(SpanId id) {
+    Cell cell = cell(id);
+    double loss = corner.drawbackMm() * stiffness(id) / Math.max(1.0, span(id).lengthMm());
+    cell.main = Math.max(0.0, cell.main - loss);
+  }
+
+  private double stiffness(SpanId id) {
+    return id.isMain() ? corner.mainsStiffness() : corner.crossesStiffness();
+  }
+
+  /** What a clamp bears now: the difference between its two sides, in newtons. */
+  double load(PlacedClamp clamp) {
+    if (!state.isLaced(clamp.span())) {
+      return 0;
+    }
+    if (clamp.inside()) {
+      return Math.abs(main(clamp.span()) - at(clamp.span(), clamp.near()));
+    }
+    return Math.max(0.0, at(clamp.span(), clamp.near()) - beyond(clamp));
+  }
+
+  /** What pulls on the far side of a clamp outside the frame. */
+  private double beyond(PlacedClamp clamp) {
+    for (Grip g : state.grips()) {
+      if (g.span().equals(clamp.span()) && g.at().equals(clamp.near())) {
+        return pull;
+      }
+    }
+    for (StringPath path : state.paths()) {
+      List<StringPath.Stretch> line = path.line();
+      for (int i = 0; i < line.size(); i++) {
+        StringPath.Stretch s = line.get(i);
+        if (s.span().equals(clamp.span())) {
+          boolean low = clamp.near().equals(s.low());
+          int next = low ? i - 1 : i + 1;
+          if (next < 0 || next >= line.size()) {
+            return 0;
+          }
+          StringPath.Stretch n = line.get(next);
+          return corner.bend() * at(n.span(), low ? n.high() : n.low());
+        }
+      }
+    }
+    return 0;
+  }
+}
