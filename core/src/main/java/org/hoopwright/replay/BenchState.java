@@ -103,21 +103,31 @@ final class BenchState {
   }
 
   boolean clampedInside(SpanId span) {
-    return clamps.values().stream().anyMatch(c -> c.inside() && c.span().equals(span));
+    for (PlacedClamp c : clamps.values()) {
+      if (c.inside() && c.span().equals(span)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** A clamp inside this span near this hole. */
   Optional<PlacedClamp> clampInside(SpanId span, HoleId near) {
-    return clamps.values().stream()
-        .filter(c -> c.inside() && c.span().equals(span) && c.near().equals(near))
-        .findFirst();
+    return clamp(span, near, ClampSide.INSIDE);
   }
 
   /** A clamp outside this hole on the string of this span. */
   Optional<PlacedClamp> clampOutside(SpanId span, HoleId near) {
-    return clamps.values().stream()
-        .filter(c -> !c.inside() && c.span().equals(span) && c.near().equals(near))
-        .findFirst();
+    return clamp(span, near, ClampSide.OUTSIDE);
+  }
+
+  private Optional<PlacedClamp> clamp(SpanId span, HoleId near, ClampSide side) {
+    for (PlacedClamp c : clamps.values()) {
+      if (c.side() == side && c.span().equals(span) && c.near().equals(near)) {
+        return Optional.of(c);
+      }
+    }
+    return Optional.empty();
   }
 
   boolean knotted(EndName end) {

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import org.hoopwright.bed.Bed;
 import org.hoopwright.bed.Span;
 import org.hoopwright.bed.SpanId;
 import org.hoopwright.bench.BenchPlan;
@@ -21,8 +20,8 @@ import org.hoopwright.geometry.Side;
  * half of T to each tail. The tensioner keeps pulling while it grips. When it lets go, the first
  * clamp inwards takes the load and the string slips back by the drawback, which costs drawback ×
  * stiffness ÷ length of that span. When a clamp comes off and a knot takes the load, the stretch
- * between clamp and knot, slack until then, takes its share and the knot gives by the drawback.
- * What is held on one side only is slack.
+ * between clamp and knot, tied less tight than the span, takes its share and the knot gives by the
+ * drawback. What is held on one side only is slack.
  *
  * <p>Left out: friction between the strings of the weave, creep, and the hoop's own give; so these
  * numbers compare plans and do not foretell a bed's tension. Each result is the range over every
@@ -52,8 +51,11 @@ public final class ForceEstimate {
    */
   public static Estimates of(BenchPlan plan, ForceParameters parameters) {
     BenchState state = new BenchState(plan);
+    List<Squeeze> squeezes = plan.bed().spans().stream().map(Squeeze::of).toList();
     List<Peaks> all =
-        parameters.corners().stream().map(c -> new Peaks(new Tensions(state, c))).toList();
+        parameters.corners().stream()
+            .map(c -> new Peaks(new Tensions(state, c), squeezes))
+            .toList();
     for (Step step : plan.steps()) {
       List<Grip> before = state.grips();
       Optional<PlacedClamp> old =
@@ -61,6 +63,9 @@ public final class ForceEstimate {
               ? state.clamp(s.clamp())
               : step instanceof Step.SetClamp s ? state.clamp(s.clamp()) : Optional.empty();
       state.apply(step);
+      if (!changesLoads(step)) {
+        continue;
+      }
       List<Holding> holdings = new ArrayList<>();
       state.paths().forEach(p -> holdings.add(new Holding(state, p)));
       for (Peaks peaks : all) {
@@ -84,40 +89,66 @@ public final class ForceEstimate {
     return new Estimates(parameters.byName(), spans, clamps, hoop);
   }
 
+  /** Whether a step can change what string or clamps bear. */
+  private static boolean changesLoads(Step step) {
+    return step instanceof Step.Pull
+        || step instanceof Step.Release
+        || step instanceof Step.SetClamp
+        || step instanceof Step.FreeClamp
+        || step instanceof Step.Unlace;
+  }
+
+  /**
+   * How a span squeezes the hoop.
+   *
+   * @param span the span
+   * @param along share of its tension along the long axis
+   * @param across share of its tension across it
+   * @param side -1 for a left main, 1 for a right main, 0 for a cross
+   */
+  private record Squeeze(SpanId span, double along, double across, int side) {
+    static Squeeze of(Span span) {
+      double length = span.lengthMm();
+      double dx = Math.abs(span.fromPoint().x() - span.toPoint().x());
+      double dy = Math.abs(span.fromPoint().y() - span.toPoint().y());
+      return new Squeeze(
+          span.id(),
+          length > 0 ? dy / length : 0,
+          length > 0 ? dx / length : 0,
+          span.id().side().map(Side::sign).orElse(0));
+    }
+  }
+
   /** The most that was seen so far, for one choice of parameters. Confined to one estimate. */
   private static final class Peaks {
     private final Tensions tensions;
+    private final List<Squeeze> squeezes;
     private final Map<String, Double> clamps = new TreeMap<>();
     private double along;
     private double across;
     private double imbalance;
 
-    Peaks(Tensions tensions) {
+    Peaks(Tensions tensions, List<Squeeze> squeezes) {
       this.tensions = tensions;
+      this.squeezes = squeezes;
     }
 
     void look(BenchState state) {
       for (PlacedClamp clamp : state.clamps()) {
         clamps.merge(clamp.name(), tensions.load(clamp), Math::max);
       }
-      Bed bed = state.bed();
       double nowAlong = 0;
       double nowAcross = 0;
-      for (Span span : bed.spans()) {
-        double length = span.lengthMm();
-        if (length > 0) {
-          double t = tensions.main(span.id());
-          nowAlong += t * Math.abs(span.fromPoint().y() - span.toPoint().y()) / length;
-          nowAcross += t * Math.abs(span.fromPoint().x() - span.toPoint().x()) / length;
-        }
+      double rightMinusLeft = 0;
+      for (Squeeze s : squeezes) {
+        double tension = tensions.main(s.span());
+        nowAlong += tension * s.along();
+        nowAcross += tension * s.across();
+        rightMinusLeft += tension * s.side();
       }
       along = Math.max(along, nowAlong);
       across = Math.max(across, nowAcross);
-      imbalance = Math.max(imbalance, Math.abs(mains(bed, Side.LEFT) - mains(bed, Side.RIGHT)));
-    }
-
-    private double mains(Bed bed, Side side) {
-      return bed.mains(side).stream().mapToDouble(s -> tensions.main(s.id())).sum();
+      imbalance = Math.max(imbalance, Math.abs(rightMinusLeft));
     }
   }
 }

@@ -2,8 +2,10 @@ package org.hoopwright.replay;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.hoopwright.bench.BenchPlan;
 import org.hoopwright.frame.Layout;
 import org.hoopwright.material.Material;
@@ -21,6 +23,9 @@ import org.hoopwright.material.Material;
  * @param drawbackMm how far the string slips back when the tensioner lets go and a clamp takes the
  *     load, or when a clamp comes off and a knot takes it, 0 to 10 mm. Default 0.2 to 1.0 mm, our
  *     choice: no published number was found
+ * @param knotShare how tight the stretch from a clamp to the knot is when the clamp comes off, as a
+ *     share of what the span carries, 0 to 1. Default 0 to 0.5, our choice: a tail is tied by hand,
+ *     and no published number was found
  * @param mainsStiffness force in newtons for a stretch by the whole length (Young's modulus times
  *     cross-section) of the mains near their tension, more than 0 and at most 10⁶. Default by
  *     material, see {@link #stiffness}
@@ -30,6 +35,7 @@ public record ForceParameters(
     Interval friction,
     Interval wrapRadians,
     Interval drawbackMm,
+    Interval knotShare,
     Interval mainsStiffness,
     Interval crossesStiffness) {
 
@@ -44,6 +50,7 @@ public record ForceParameters(
     within("friction", friction, 0, 1);
     within("wrap", wrapRadians, 0, 2 * Math.PI);
     within("drawback", drawbackMm, 0, 10);
+    within("knot share", knotShare, 0, 1);
     within("stiffness of the mains", mainsStiffness, 1, 1e6);
     within("stiffness of the crosses", crossesStiffness, 1, 1e6);
   }
@@ -63,6 +70,7 @@ public record ForceParameters(
         new Interval(0.10, 0.25),
         new Interval(0.9 * Math.PI, 1.1 * Math.PI),
         new Interval(0.2, 1.0),
+        new Interval(0.0, 0.5),
         stiffness(plan.job().mainsString(layout).material()),
         stiffness(plan.job().crossesString(layout).material()));
   }
@@ -111,24 +119,30 @@ public record ForceParameters(
     map.put("friction", friction);
     map.put("wrapRadians", wrapRadians);
     map.put("drawbackMm", drawbackMm);
+    map.put("knotShare", knotShare);
     map.put("mainsStiffness", mainsStiffness);
     map.put("crossesStiffness", crossesStiffness);
     return Collections.unmodifiableMap(map);
   }
 
-  /** Every choice of the lowest or highest value of each parameter. */
+  /**
+   * Every choice of lowest or highest values: of what a bend leaves, of the drawback, of the knot
+   * share, and of the stiffness of all strings together, which do not act on each other.
+   */
   List<Corner> corners() {
-    List<Corner> all = new java.util.ArrayList<>();
-    for (int bits = 0; bits < 32; bits++) {
-      double bend = kept(pick(friction, bits), pick(wrapRadians, bits >> 1));
+    double most = kept(friction.low(), wrapRadians.low());
+    double least = kept(friction.high(), wrapRadians.high());
+    Set<Corner> all = new LinkedHashSet<>();
+    for (int bits = 0; bits < 16; bits++) {
       all.add(
           new Corner(
-              bend,
-              pick(drawbackMm, bits >> 2),
+              (bits & 1) == 0 ? most : least,
+              pick(drawbackMm, bits >> 1),
+              pick(knotShare, bits >> 2),
               pick(mainsStiffness, bits >> 3),
-              pick(crossesStiffness, bits >> 4)));
+              pick(crossesStiffness, bits >> 3)));
     }
-    return all.stream().distinct().toList();
+    return List.copyOf(all);
   }
 
   private static double pick(Interval range, int bits) {
@@ -140,8 +154,14 @@ public record ForceParameters(
    *
    * @param bend what a bend leaves of a pull, 0 to 1
    * @param drawbackMm slip when a clamp or knot takes a load, in mm
+   * @param knotShare how tight the stretch to a knot is tied, 0 to 1
    * @param mainsStiffness of the mains, in newtons
    * @param crossesStiffness of the crosses, in newtons
    */
-  record Corner(double bend, double drawbackMm, double mainsStiffness, double crossesStiffness) {}
+  record Corner(
+      double bend,
+      double drawbackMm,
+      double knotShare,
+      double mainsStiffness,
+      double crossesStiffness) {}
 }

@@ -1,9 +1,9 @@
 package org.hoopwright.replay;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import org.hoopwright.bed.Span;
 import org.hoopwright.bed.SpanId;
 import org.hoopwright.bench.Step;
@@ -25,7 +25,7 @@ final class Tensions {
 
   private final BenchState state;
   private final ForceParameters.Corner corner;
-  private final Map<SpanId, Cell> cells = new TreeMap<>();
+  private final Map<SpanId, Cell> cells = new HashMap<>(); // looked up, never gone through
   private double pull; // on each tail that is gripped
 
   Tensions(BenchState state, ForceParameters.Corner corner) {
@@ -126,13 +126,17 @@ final class Tensions {
       return;
     }
     double length = Math.max(1.0, span(id).lengthMm());
-    double slack = Math.max(0.0, Math.min(length, clamp.distanceMm()));
-    double shared =
-        (cell.main * (length - slack) + stub * slack) / (length + runToKnot(path, clamp));
+    double end = Math.max(0.0, Math.min(length, clamp.distanceMm()));
+    double run = runToKnot(path, clamp);
+    double tied = run > 0 ? Math.max(stub, corner.knotShare() * cell.main) : stub;
+    double shared = (cell.main * (length - end) + tied * (end + run)) / (length + run);
     cell.main = Math.max(stub, shared - corner.drawbackMm() * stiffness(id) / length);
   }
 
-  /** How long the string is from a clamped hole to the knot that takes the load, in mm. */
+  /**
+   * How long the string is from a clamped hole to the knot that takes the load, in mm; 0 when there
+   * is none.
+   */
   private double runToKnot(Optional<StringPath> path, PlacedClamp clamp) {
     for (var end : path.map(p -> List.of(p.lowEnd(), p.highEnd())).orElse(List.of())) {
       Optional<HoleId> knot = state.knot(end);

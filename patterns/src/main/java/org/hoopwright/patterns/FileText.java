@@ -32,7 +32,7 @@ final class FileText {
     if (result.isError()) {
       throw new UnreadableFile(
           fileName,
-          "byte %d (0x%02x) is not UTF-8; save it as UTF-8"
+          "byte %s (0x%02x) is not UTF-8; save it as UTF-8"
               .formatted(in.position() + 1, bytes[in.position()]));
     }
     decoder.flush(out);

@@ -12,7 +12,7 @@ import org.hoopwright.frame.HoleRef;
 final class HoleNames {
 
   private static final String RULE =
-      "A hole name is a number from 1 to %d and H or T, with L or R before it for one side: 7H, L7H."
+      "A hole name is a number from 1 to %s and H or T, with L or R before it for one side: 7H, L7H."
           .formatted(HoleId.MAX_NUMBER);
 
   // Letters and number in some order, with blanks, zeros and words such as "left 07 head".

@@ -212,7 +212,7 @@ final class LayoutBinder {
       if (pieces.isPresent() && (pieces.get() == 1 || pieces.get() == 2)) {
         b.pieces(pieces.get());
       } else if (pieces.isPresent()) {
-        wrongPieces(WRONG_VALUE, node, "pieces cannot be %d.".formatted(pieces.get()), fix);
+        wrongPieces(WRONG_VALUE, node, "pieces cannot be %s.".formatted(pieces.get()), fix);
       }
     } else if (!(node instanceof TextNode t)) {
       loose.wrongKind(node, "/pieces", "pieces", "1, 2 or \"either\"", fix);

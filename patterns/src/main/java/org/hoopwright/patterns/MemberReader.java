@@ -91,7 +91,7 @@ final class MemberReader {
         JSON_LIMIT,
         member.key(),
         pointer,
-        "A member of %s has a name of %d characters, more than %d."
+        "A member of %s has a name of %s characters, more than %s."
             .formatted(title, member.name().length(), MAX_NAME_LENGTH),
         "Leave it out.");
   }
@@ -101,7 +101,7 @@ final class MemberReader {
         DUPLICATE_MEMBER,
         member.key(),
         pointer(member.name()),
-        "%s is stated twice in %s; it stands first at line %d, column %d."
+        "%s is stated twice in %s; it stands first at line %s, column %s."
             .formatted(Shown.quoted(member.name()), title, first.line(), first.column()),
         "Leave one of the two out.");
   }

@@ -95,7 +95,7 @@ record Values(Reading reading, boolean vital) {
         JSON_LIMIT,
         node.place(),
         pointer,
-        "%s is a text of %d characters, more than %d."
+        "%s is a text of %s characters, more than %s."
             .formatted(start(title), node.text().length(), MAX_TEXT_LENGTH),
         "Shorten it.");
     return false;
@@ -138,7 +138,7 @@ record Values(Reading reading, boolean vital) {
           JSON_LIMIT,
           node.place(),
           pointer,
-          "%s is a number of %d characters, more than %d."
+          "%s is a number of %s characters, more than %s."
               .formatted(start(title), n.raw().length(), MAX_NUMBER_LENGTH),
           "Round it.");
     }
@@ -209,7 +209,7 @@ record Values(Reading reading, boolean vital) {
             WRONG_TYPE,
             node.place(),
             pointer,
-            "%s must be %s, not a list of %d.".formatted(start(title), wanted, a.items().size()),
+            "%s must be %s, not a list of %s.".formatted(start(title), wanted, a.items().size()),
             fix)
         : Optional.empty(); // the rest of it was not read
   }

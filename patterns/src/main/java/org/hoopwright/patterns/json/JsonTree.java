@@ -143,8 +143,9 @@ public record JsonTree(Optional<JsonNode> root, Optional<Finding> flaw) {
           add(new TextNode(lines.place(offset, endOfText(offset)), value));
         }
         case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> {
-          int end = endOfNumber(offset);
-          add(new NumberNode(lines.place(offset, end), text.substring(offset, end)));
+          // What follows it need not end it: in 19- the number is 19, and the fault comes next.
+          String raw = parser.getString();
+          add(new NumberNode(lines.place(offset, offset + raw.length()), raw));
         }
         case VALUE_TRUE -> add(new BooleanNode(lines.place(offset, offset + 4), true));
         case VALUE_FALSE -> add(new BooleanNode(lines.place(offset, offset + 5), false));
@@ -182,14 +183,6 @@ public record JsonTree(Optional<JsonNode> root, Optional<Finding> flaw) {
       return i + 1;
     }
 
-    private int endOfNumber(int offset) {
-      int i = offset;
-      while (i < text.length() && "+-.0123456789eE".indexOf(text.charAt(i)) >= 0) {
-        i++;
-      }
-      return i;
-    }
-
     private Finding syntax() {
       SyntaxFault fault =
           SyntaxFault.find(text)
@@ -200,7 +193,7 @@ public record JsonTree(Optional<JsonNode> root, Optional<Finding> flaw) {
       String message = fault.message();
       if (fault.opener() >= 0) {
         message =
-            "The text ends before the %s of line %d, column %d is closed."
+            "The text ends before the %s of line %s, column %s is closed."
                 .formatted(
                     text.charAt(fault.opener()),
                     lines.lineAt(fault.opener()),
@@ -214,7 +207,7 @@ public record JsonTree(Optional<JsonNode> root, Optional<Finding> flaw) {
           JSON_LIMIT,
           offset,
           offset + 1,
-          "Objects and lists stand more than %d deep in each other.".formatted(MAX_DEPTH),
+          "Objects and lists stand more than %s deep in each other.".formatted(MAX_DEPTH),
           "A layout needs no more than 5 levels; check the brackets.");
     }
 
@@ -223,7 +216,7 @@ public record JsonTree(Optional<JsonNode> root, Optional<Finding> flaw) {
           JSON_LIMIT,
           offset,
           offset + 1,
-          "The text holds more than %d names, values and brackets.".formatted(MAX_TOKENS),
+          "The text holds more than %s names, values and brackets.".formatted(MAX_TOKENS),
           "Leave out what does not belong to the layout.");
     }
 

@@ -82,22 +82,39 @@ final class SyntaxScan {
       char c = text.charAt(at);
       if (c == ' ' || c == '\t' || c == '\n' || c == '\r') {
         at++;
-      } else if (text.startsWith("//", at)) {
-        while (at < text.length() && text.charAt(at) != '\n' && text.charAt(at) != '\r') {
-          at++;
+      } else if (text.startsWith("//", at) || text.startsWith("/*", at)) {
+        SyntaxFault fault = skipComment();
+        if (fault != null) {
+          return fault;
         }
-      } else if (text.startsWith("/*", at)) {
-        int end = text.indexOf("*/", at + 2);
-        if (end < 0) {
-          return new SyntaxFault(
-              at, at + 2, "The comment that starts here has no end.", "End it with */.");
-        }
-        at = end + 2;
       } else {
         return null;
       }
     }
     return null;
+  }
+
+  private @Nullable SyntaxFault skipComment() {
+    int start = at;
+    boolean line = text.charAt(at + 1) == '/';
+    for (at += 2; at < text.length(); at++) {
+      char c = text.charAt(at);
+      if (line ? c == '\n' || c == '\r' : text.startsWith("*/", at)) {
+        at += line ? 0 : 2;
+        return null;
+      }
+      if (c < ' ' && c != '\t' && c != '\n' && c != '\r') {
+        return new SyntaxFault(
+            at,
+            at + 1,
+            "A control character (%s) stands inside a comment.".formatted(Shown.code(c)),
+            "Leave it out.");
+      }
+    }
+    return line
+        ? null
+        : new SyntaxFault(
+            start, start + 2, "The comment that starts here has no end.", "End it with */.");
   }
 
   private @Nullable SyntaxFault step(char c) {

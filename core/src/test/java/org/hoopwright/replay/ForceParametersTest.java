@@ -1,0 +1,108 @@
+package org.hoopwright.replay;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import org.hoopwright.material.Material;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class ForceParametersTest {
+
+  // source: Engineering mechanics 1, exercise 27 "Rope friction" (worked exercise): 100 kg lowered
+  // over three quarters of a turn with friction 0.2 is held by 382.26 N (g = 9.81 m/s²).
+  @Test
+  void workedExercise() {
+    assertThat(100 * 9.81 * ForceParameters.kept(0.2, Math.toRadians(270)))
+        .isCloseTo(382.26, within(0.005));
+  }
+
+  // source: Capstan equation, encyclopedia article (table of force gain): five turns at 0.6.
+  @Test
+  void fiveTurns() {
+    assertThat(1 / ForceParameters.kept(0.6, 10 * Math.PI)).isCloseTo(153_552_935.0, within(0.5));
+  }
+
+  // source: knot-tyers forum thread "Measurement of the coefficient of friction for the capstan
+  // equation", 2021: over one and a half turns a pull ratio of 14 gives 0.280012679, 19 gives
+  // 0.312414679.
+  @ParameterizedTest
+  @CsvSource({"14, 0.280012679", "19, 0.312414679"})
+  void measuredCord(double ratio, double friction) {
+    assertThat(1 / ForceParameters.kept(friction, 3 * Math.PI)).isCloseTo(ratio, within(1e-6));
+  }
+
+  // source: the capstan equation, worked out by hand to four digits: tight side over slack side.
+  @ParameterizedTest
+  @CsvSource({
+    "0.05, 30, 1.0265",
+    "0.05, 180, 1.1701",
+    "0.10, 90, 1.1701",
+    "0.10, 360, 1.8745",
+    "0.15, 180, 1.6020",
+    "0.20, 45, 1.1701",
+    "0.20, 270, 2.5663",
+    "0.25, 135, 1.8023",
+    "0.30, 360, 6.5861",
+    "0.40, 180, 3.5136",
+    "0.50, 360, 23.1407"
+  })
+  void tableOfRatios(double friction, double degrees, double ratio) {
+    assertThat(1 / ForceParameters.kept(friction, Math.toRadians(degrees)))
+        .isCloseTo(ratio, within(0.00005));
+  }
+
+  // source: stringer blog "Difficulties of Hybriding Strings", 2014/11: extra stretch from 55 to 65
+  // lbf, from which the stiffness follows.
+  @ParameterizedTest
+  @CsvSource({
+    "NATURAL_GUT, 6355, 11121",
+    "NYLON, 4044, 5560",
+    "MULTIFILAMENT, 3707, 8896",
+    "POLYESTER, 14827, 44482"
+  })
+  void stiffnessFromStretch(Material material, double low, double high) {
+    Interval is = ForceParameters.stiffness(material);
+    assertThat(is.low()).isCloseTo(low, within(0.6));
+    assertThat(is.high()).isCloseTo(high, within(0.6));
+  }
+
+  @ParameterizedTest
+  @EnumSource(Material.class)
+  void stiffnessIsNotBelowThatOfTheFirstPull(Material material) {
+    // A string stiffens as it is pulled.
+    assertThat(ForceParameters.stiffness(material).low())
+        .isGreaterThanOrEqualTo(Material.STRETCH_AT_NEWTONS / material.maxStretch());
+  }
+
+  @Test
+  void rangesAreChecked() {
+    Interval fine = Interval.of(0.2);
+    Interval stiff = Interval.of(4000);
+    assertThatThrownBy(
+            () -> new ForceParameters(new Interval(-0.1, 0.2), fine, fine, fine, stiff, stiff))
+        .hasMessage("The friction (-0.1 to 0.2) must be from 0.0 to 1.0.");
+    assertThatThrownBy(
+            () -> new ForceParameters(fine, fine, new Interval(0, 11), fine, stiff, stiff))
+        .hasMessageContaining("drawback");
+    assertThatThrownBy(() -> new ForceParameters(fine, Interval.of(7), fine, fine, stiff, stiff))
+        .hasMessageContaining("wrap");
+    assertThatThrownBy(() -> new ForceParameters(fine, fine, fine, fine, fine, stiff))
+        .hasMessageContaining("stiffness of the mains");
+    assertThatThrownBy(() -> new ForceParameters(fine, fine, fine, fine, stiff, Interval.of(2e6)))
+        .hasMessageContaining("stiffness of the crosses");
+    assertThatThrownBy(() -> new ForceParameters(fine, fine, fine, Interval.of(1.5), stiff, stiff))
+        .hasMessageContaining("knot share");
+  }
+
+  @Test
+  void cornersOfRangesWithoutWidthAreOne() {
+    Interval one = Interval.of(0.5);
+    assertThat(
+            new ForceParameters(one, one, one, one, Interval.of(5000), Interval.of(5000)).corners())
+        .hasSize(1);
+  }
+}
