@@ -125,7 +125,7 @@ class PlanSheetTest {
     assertThat(sheet)
         .contains("ESTIMATES (worked out from the parameters below, not measured)")
         .contains("180 to 220 N (40 to 49 lbf, 18 to 22 kgf)")
-        .contains("friction  0.125 to 0.2");
+        .contains("friction of string on the frame, coefficient  0.13 to 0.20");
   }
 
   @ParameterizedTest
