@@ -243,8 +243,18 @@ public final class Job {
       return this;
     }
 
-    /** The job. */
+    /**
+     * The job.
+     *
+     * @throws IllegalArgumentException when the start asked for needs a starting clamp and the
+     *     bench has none
+     */
     public Job build() {
+      if (startMethod.filter(m -> m == StartMethod.ANCHOR_MAIN).isPresent()
+          && bench.startingClamps() == 0) {
+        throw new IllegalArgumentException(
+            "The start (anchor-main) needs a starting clamp, and the bench has 0.\nMaybe ask for hand-held or doubled-clamp.");
+      }
       return new Job(this);
     }
 

@@ -1,0 +1,110 @@
+package org.hoopwright.bench;
+
+import java.util.List;
+import java.util.Locale;
+import org.hoopwright.bed.Bed;
+import org.hoopwright.bed.Crossing;
+import org.hoopwright.bed.SpanId;
+import org.hoopwright.frame.End;
+import org.hoopwright.frame.HoleId;
+import org.hoopwright.geometry.Side;
+import org.hoopwright.route.EndName;
+import org.hoopwright.route.Knot;
+import org.hoopwright.route.Pass;
+
+/** The sentences of a plan, for the person at the bench. */
+final class Say {
+
+  private Say() {}
+
+  static String mm(double mm) {
+    return String.format(Locale.ROOT, "%.0f mm", mm);
+  }
+
+  static String clamp(String name) {
+    int dash = name.lastIndexOf('-');
+    return name.substring(0, dash) + " clamp " + name.substring(dash + 1);
+  }
+
+  static String end(EndName end) {
+    return switch (end) {
+      case SHORT -> "short end";
+      case LONG -> "long end";
+      case START -> "start of the crosses";
+      case FINISH -> "end of the crosses";
+    };
+  }
+
+  static String lace(Pass pass) {
+    return "Lace " + pass.span() + ": in at " + pass.from() + ", out at " + pass.to() + ".";
+  }
+
+  /** How a pass is woven through the spans that are already there. */
+  static String weave(Bed bed, Pass pass, List<SpanId> laced) {
+    List<Crossing> met =
+        bed.crossings(pass.span()).stream()
+            .filter(c -> laced.contains(c.main().equals(pass.span()) ? c.cross() : c.main()))
+            .toList();
+    boolean forward = pass.from().equals(bed.span(pass.span()).from());
+    Crossing first = met.get(forward ? 0 : met.size() - 1);
+    boolean cross = pass.span().isCross();
+    SpanId other = cross ? first.main() : first.cross();
+    boolean over = cross == first.crossOver();
+    String way =
+        cross
+            ? (pass.from().side() == Side.LEFT ? "from left to right" : "from right to left")
+            : (pass.from().end() == End.HEAD ? "from the head down" : "from the throat up");
+    return "Weave "
+        + pass.span()
+        + " "
+        + way
+        + ", in at "
+        + pass.from()
+        + ", out at "
+        + pass.to()
+        + ": "
+        + (over ? "over " : "under ")
+        + other
+        + " first, then in turn.";
+  }
+
+  static String pull(SpanId span, HoleId at) {
+    return "Pull " + span + " by its tail at " + at + ".";
+  }
+
+  static String set(String clamp, SpanId span, HoleId near, double distance) {
+    return "Clamp "
+        + span
+        + " inside near "
+        + near
+        + ", "
+        + mm(distance)
+        + " from the hole, with "
+        + clamp(clamp)
+        + ".";
+  }
+
+  static String free(String clamp, SpanId span) {
+    return "Take " + clamp(clamp) + " off " + span + ".";
+  }
+
+  static String knot(EndName end, Knot knot) {
+    return knot.kind() == Knot.Kind.STARTING
+        ? "Tie a starting knot outside the frame at "
+            + knot.hole()
+            + ", round "
+            + knot.anchor()
+            + ", and lead the string along the frame."
+        : "Lead the "
+            + end(end)
+            + " along the frame to "
+            + knot.hole()
+            + " and tie it off round "
+            + knot.anchor()
+            + ".";
+  }
+
+  static String trim(EndName end) {
+    return "Trim the tail of the " + end(end) + " near its knot, with your eyes out of its way.";
+  }
+}
