@@ -37,6 +37,7 @@ final class RouteTimeCheck {
   static List<Violation> check(Bed bed, Route route, List<RouteEvent> events) {
     RouteTimeCheck check = new RouteTimeCheck(bed, route, events);
     check.crosses();
+    check.lateMains();
     check.shortEnd();
     check.turns();
     if (route.pieces().size() == 2) {
@@ -88,6 +89,20 @@ final class RouteTimeCheck {
         open.remove(i);
       }
       strung.add(span);
+    }
+  }
+
+  /** A main that no cross comes before is an opening main, and those go in without a gap. */
+  private void lateMains() {
+    int firstCross = first(e -> e.pass().filter(p -> p.span().isCross()).isPresent());
+    for (int i = 0; i < firstCross; i++) {
+      RouteEvent event = events.get(i);
+      if (event.pass().isPresent() && !event.isOpening(route)) {
+        report(
+            Violation.Rule.MAINS,
+            "Main %s is strung before the first cross and is not stated as an opening main."
+                .formatted(event.pass().get().span()));
+      }
     }
   }
 
