@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.hoopwright.bed.Bed;
+import org.hoopwright.frame.Direction;
+import org.hoopwright.frame.Layout;
 
 /**
  * Compares candidates by a list of preferences and, when all of them tie, by what breaks the last
@@ -15,10 +17,17 @@ final class RouteRanking implements Comparator<Candidate> {
 
   private final Bed bed;
   private final List<RoutePreference> preferences;
+  private final boolean wishes; // whether the frame's maker asks for anything
 
   RouteRanking(Bed bed, List<RoutePreference> preferences) {
     this.bed = bed;
     this.preferences = preferences;
+    Layout layout = bed.layout();
+    this.wishes =
+        layout.direction().isPresent()
+            || layout.pieces().isPresent()
+            || layout.shortSide().isPresent()
+            || layout.startSide().isPresent();
   }
 
   @Override
@@ -37,6 +46,12 @@ final class RouteRanking implements Comparator<Candidate> {
    * never become a route.
    */
   private long value(RoutePreference p, Candidate c) {
+    if (p == RoutePreferences.MAKER && !wishes) {
+      return 0;
+    }
+    if (p == RoutePreferences.DIRECTION) {
+      return c.order.direction() == Direction.HEAD_TO_THROAT ? 0 : 1;
+    }
     if (p == RoutePreferences.DEPARTURES) {
       return c.departures;
     }
