@@ -50,6 +50,28 @@ class ArchitectureTest {
   static final ArchRule NO_CYCLES =
       slices().matching("org.hoopwright.(*)..").should().beFreeOfCycles();
 
+  private static final String ROUTE_CHECK =
+      "org\\.hoopwright\\.route\\.(Route(Form|Time|Knot|Measure|)Check|RouteEvent)(\\$.*)?";
+
+  private static final String ROUTE_VALUES =
+      "org\\.hoopwright\\.route\\."
+          + "(Violation|Route|RouteRequest|RouteMeasures|CoveredHole|Family|Piece|StringEnd"
+          + "|EndName|Pass|Knot|Moment)(\\$.*)?";
+
+  @ArchTest
+  static final ArchRule ROUTE_CHECK_SHARES_NO_CODE_WITH_THE_SEARCH =
+      classes()
+          .that()
+          .haveNameMatching(ROUTE_CHECK)
+          .should()
+          .onlyDependOnClassesThat()
+          .haveNameMatching(
+              ROUTE_CHECK
+                  + "|"
+                  + ROUTE_VALUES
+                  + "|java\\..*|\\[.*|org\\.jspecify\\..*"
+                  + "|org\\.hoopwright\\.(bed|frame|geometry)\\..*");
+
   /**
    * The house: who may lean on whom. A package that is not named here may lean on nothing, so a new
    * one has to be entered on purpose.

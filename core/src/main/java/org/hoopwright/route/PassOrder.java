@@ -1,6 +1,7 @@
 package org.hoopwright.route;
 
 import java.util.Arrays;
+import java.util.List;
 import org.hoopwright.frame.Direction;
 import org.hoopwright.frame.End;
 
@@ -96,6 +97,18 @@ final class PassOrder {
     return Arrays.toString(passesFrom(RouteModel.LEFT))
         + Arrays.toString(passesFrom(RouteModel.RIGHT))
         + Arrays.toString(crossPasses);
+  }
+
+  /** The same as values: left passes, right passes, passes of the second piece. */
+  List<List<Pass>> passes(RouteModel model) {
+    return List.of(
+        values(model, passesFrom(RouteModel.LEFT)),
+        values(model, passesFrom(RouteModel.RIGHT)),
+        values(model, crossPasses));
+  }
+
+  private static List<Pass> values(RouteModel model, int[] passes) {
+    return Arrays.stream(passes).mapToObj(model::pass).toList();
   }
 
   /** The key of the mirror image of this order. */

@@ -148,7 +148,8 @@ final class PassOrderSearch {
   /** Tries every span that this end can go to next. */
   private void extend(int at, boolean isShort) {
     int side = m.side(at);
-    if (!outerMainIn[side]) {
+    // Before the first cross an outer main is one of the opening mains.
+    if (!outerMainIn[side] && fromFront + fromBack > 0) {
       for (End entry : End.values()) {
         int pass = m.mainPass(side, m.n, entry);
         if (m.runOk(at, m.entry(pass))) {

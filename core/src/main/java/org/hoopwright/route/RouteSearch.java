@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.hoopwright.bed.Bed;
+import org.hoopwright.geometry.Side;
 
 /**
  * Finds every route that the rules allow, and ranks them.
@@ -103,28 +104,21 @@ public final class RouteSearch {
     NodeBudget budget = new NodeBudget(request.maxNodes(), request.cancelled());
     Timeline timeline = new Timeline(model);
     List<Candidate> found = new ArrayList<>();
-    String wanted = RouteNotation.passes(route);
+    List<List<Pass>> wanted = passes(route);
     try {
       new PassOrderSearch(
               model,
               budget,
               order -> {
-                if (order.start() == route.mainsStart() && order.direction() == route.direction()) {
-                  List<Candidate> here = new ArrayList<>();
+                if (order.passes(model).equals(wanted) && allowed(model, order)) {
+                  int departures = Timeline.departures(model, order);
                   new KnotSearch(model, budget)
                       .forEach(
                           order,
                           k ->
-                              here.add(
+                              found.add(
                                   new Candidate(
-                                      model,
-                                      order,
-                                      k,
-                                      timeline.measure(order, k),
-                                      Timeline.departures(model, order))));
-                  if (!here.isEmpty() && RouteNotation.passes(here.get(0).route()).equals(wanted)) {
-                    found.addAll(here);
-                  }
+                                      model, order, k, timeline.measure(order, k), departures)));
                 }
               })
           .run();
@@ -133,6 +127,18 @@ public final class RouteSearch {
     }
     found.sort(ranking);
     return found.stream().map(Candidate::route).distinct().toList();
+  }
+
+  /** What makes the order of a route: left passes, right passes, passes of the second piece. */
+  private static List<List<Pass>> passes(Route route) {
+    return List.of(
+        route.passesFrom(Side.LEFT),
+        route.passesFrom(Side.RIGHT),
+        route.end(EndName.FINISH).map(StringEnd::passes).orElse(List.of()));
+  }
+
+  private static boolean allowed(RouteModel model, PassOrder order) {
+    return model.rules.aroundTheWorld() || !Timeline.aroundTheWorld(model, order);
   }
 
   /**
@@ -213,7 +219,7 @@ public final class RouteSearch {
     }
 
     private void order(PassOrder order) {
-      if (!model.rules.aroundTheWorld() && Timeline.aroundTheWorld(model, order)) {
+      if (!allowed(model, order)) {
         return;
       }
       if (firstOnly && !classes.isEmpty()) {

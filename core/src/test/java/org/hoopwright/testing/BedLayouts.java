@@ -71,7 +71,7 @@ public final class BedLayouts {
   }
 
   /** A few holes a little outside the place that the arc law gives them. */
-  private static Map<HoleRef, Point> moved(Draw draw, Layout layout) {
+  static Map<HoleRef, Point> moved(Draw draw, Layout layout) {
     Map<HoleRef, Point> at = new LinkedHashMap<>();
     HolePositions.of(layout)
         .points()

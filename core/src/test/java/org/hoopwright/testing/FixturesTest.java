@@ -13,6 +13,8 @@ class FixturesTest {
       classes()
           .that()
           .haveSimpleNameNotEndingWith("Test")
+          .and()
+          .haveSimpleNameNotEndingWith("Arbitraries")
           .should()
           .onlyDependOnClassesThat()
           .resideInAnyPackage("org.hoopwright..", "java..", "org.jspecify.annotations..");

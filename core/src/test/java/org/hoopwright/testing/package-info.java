@@ -1,4 +1,7 @@
-/** Plain Java fixtures for tests: they need no test framework. */
+/**
+ * Plain Java fixtures for tests: they need no test framework, but for the generators of jqwik,
+ * whose names end in {@code Arbitraries}.
+ */
 @NullMarked
 package org.hoopwright.testing;
 
