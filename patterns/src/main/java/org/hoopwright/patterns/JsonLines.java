@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.function.Function;
-import org.hoopwright.patterns.json.Shown;
+import org.hoopwright.patterns.json.JsonText;
 
 /**
  * JSON as it is written: members in the order given, two-space indent, {@code \n}. A list or object
@@ -30,7 +30,7 @@ final class JsonLines {
 
   /** A text value. */
   static JsonLines text(String text) {
-    return new JsonLines(new Value.Plain(quoted(text)));
+    return new JsonLines(new Value.Plain(JsonText.quote(text)));
   }
 
   /** A whole number. */
@@ -164,28 +164,8 @@ final class JsonLines {
 
   private static void printPart(StringBuilder out, Value.Group group, Part part, int depth) {
     if (group.open() == '{') {
-      out.append(quoted(part.name())).append(": ");
+      out.append(JsonText.quote(part.name())).append(": ");
     }
     part.value().print(out, depth);
-  }
-
-  /**
-   * The text in quotes. What does not show, or changes how other text shows (control and format
-   * characters, half surrogate pairs), is escaped, so that the file is safe on any screen.
-   */
-  private static String quoted(String text) {
-    StringBuilder out = new StringBuilder(text.length() + 2).append('"');
-    text.codePoints()
-        .forEach(
-            c -> {
-              if (c == '"' || c == '\\') {
-                out.append('\\').append((char) c);
-              } else if (c == '\n') {
-                out.append("\\n");
-              } else {
-                out.append(Shown.escaped(Character.toString(c)));
-              }
-            });
-    return out.append('"').toString();
   }
 }

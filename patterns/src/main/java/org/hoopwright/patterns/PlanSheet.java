@@ -5,14 +5,15 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.hoopwright.Plan;
 import org.hoopwright.bed.Bed;
-import org.hoopwright.bed.SpanId;
 import org.hoopwright.bench.BenchPlan;
 import org.hoopwright.bench.Job;
 import org.hoopwright.bench.Start;
 import org.hoopwright.bench.StartMark;
 import org.hoopwright.bench.Step;
 import org.hoopwright.finding.Finding;
+import org.hoopwright.frame.HoleId;
 import org.hoopwright.frame.Layout;
+import org.hoopwright.geometry.Side;
 import org.hoopwright.material.StringSpec;
 import org.hoopwright.route.CoveredHole;
 import org.hoopwright.route.Piece;
@@ -83,17 +84,29 @@ public final class PlanSheet {
   }
 
   private void names() {
-    SpanId outer = SpanId.of("R" + bed.mainsPerSide());
+    HoleId head = bed.crosses().get(0).from();
+    HoleId throat = bed.mains(Side.RIGHT).get(1).to();
     sheet.heading("NAMES ON THIS SHEET");
     sheet.paragraph(
         "  ",
-        "Look at the face with the head at the top. L1 is the first main left of the long axis, "
-            + outer
+        "Look at the face with the head at the top. L1 is the first main left of the long axis, R"
+            + bed.mainsPerSide()
             + " the outermost on the right; X1 is the cross nearest the head, X"
             + bed.crossCount()
-            + " the one nearest the throat. Holes are counted outwards from the long axis, from both"
-            + " ends: L7H is the 7th on the left from the head, R6T the 6th on the right from the"
-            + " throat. A run is string along the outside of the frame from hole to hole.");
+            + " the one nearest the throat. Holes are counted outwards from the long axis, from the"
+            + " head and from the throat: "
+            + head
+            + " is hole "
+            + head.number()
+            + " on the left from the "
+            + head.end().word()
+            + ", "
+            + throat
+            + " hole "
+            + throat.number()
+            + " on the right from the "
+            + throat.end().word()
+            + ". A run is string along the outside of the frame from hole to hole.");
   }
 
   private void route() {

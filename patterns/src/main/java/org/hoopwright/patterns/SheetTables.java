@@ -106,8 +106,7 @@ final class SheetTables {
         .forEach(
             (name, i) ->
                 parameters.add(
-                    List.of(
-                        name, Decimals.precise(i.low()) + " to " + Decimals.precise(i.high()))));
+                    List.of(parameter(name), shown(i.low()) + " to " + shown(i.high()))));
     if (!parameters.isEmpty()) {
       sheet.paragraph("  ", "Parameters:");
       sheet.table(4, List.of(false), parameters);
@@ -130,6 +129,24 @@ final class SheetTables {
       case "along" -> "most that squeezes the hoop along";
       case "across" -> "most that squeezes the hoop across";
       case "imbalance" -> "most by which left and right mains differ";
+      default -> name;
+    };
+  }
+
+  /** Three digits are more than these parameters are known to. */
+  private static String shown(double value) {
+    return Decimals.near(value, Math.abs(value) < 100 ? 2 : 0);
+  }
+
+  /** What a parameter of the estimates is, or its name when it is not one of the usual ones. */
+  static String parameter(String name) {
+    return switch (name) {
+      case "friction" -> "friction of string on the frame, coefficient";
+      case "wrapRadians" -> "bend from one span into the next, radians";
+      case "drawbackMm" -> "slip back when a clamp or knot takes the load, mm";
+      case "knotShare" -> "tightness of the stretch to a knot, share of its span's";
+      case "mainsStiffness" -> "stiffness of the mains' string, N for a stretch by its length";
+      case "crossesStiffness" -> "stiffness of the crosses' string, N for a stretch by its length";
       default -> name;
     };
   }

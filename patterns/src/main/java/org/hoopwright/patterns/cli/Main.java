@@ -1,22 +1,10 @@
 package org.hoopwright.patterns.cli;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 
-import java.io.PrintWriter;
-import picocli.CommandLine;
-import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
-
-/** The command line's entry. */
-@Command(
-    name = "hoopwright",
-    description = "Works out how to string a racket frame.",
-    mixinStandardHelpOptions = true,
-    versionProvider = Version.class)
-public final class Main implements Runnable {
-  @Spec private CommandSpec spec = CommandSpec.create();
+/** The command line's entry: it wires the process's streams and exit code. */
+public final class Main {
 
   private Main() {}
 
@@ -26,27 +14,12 @@ public final class Main implements Runnable {
    * @param args the words after the program's name
    */
   public static void main(String[] args) {
-    System.exit(
-        run(
-            new PrintWriter(System.out, true, UTF_8),
-            new PrintWriter(System.err, true, UTF_8),
-            args));
-  }
-
-  /**
-   * Runs the command line within this process.
-   *
-   * @param out where results go
-   * @param err where everything else goes
-   * @param args the words after the program's name
-   * @return the exit code: 0 done, 2 the call is wrong
-   */
-  static int run(PrintWriter out, PrintWriter err, String... args) {
-    return new CommandLine(new Main()).setOut(out).setErr(err).execute(args);
-  }
-
-  @Override
-  public void run() {
-    throw new ParameterException(spec.commandLine(), "Nothing to do; see what there is below.");
+    // Not System.out: a PrintStream hides that its reader has gone away.
+    Streams streams =
+        new Streams(
+            System.in,
+            new FileOutputStream(FileDescriptor.out),
+            new FileOutputStream(FileDescriptor.err));
+    System.exit(CommandRunner.run(streams, args));
   }
 }

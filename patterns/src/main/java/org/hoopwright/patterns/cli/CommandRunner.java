@@ -1,0 +1,95 @@
+package org.hoopwright.patterns.cli;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import org.hoopwright.HoopwrightFault;
+import picocli.CommandLine;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.ParameterException;
+
+/** Runs the command line within a process: words and streams in, exit code out. */
+public final class CommandRunner {
+
+  private static final int HELP_WIDTH = 100;
+
+  private CommandRunner() {}
+
+  /**
+   * Runs a command. Never throws for what the words or files hold.
+   *
+   * @param streams what it reads and writes; they are flushed, not closed
+   * @param args the words after the program's name
+   * @return one of {@link ExitCode}
+   */
+  public static int run(Streams streams, String... args) {
+    Console console = new Console();
+    int code;
+    try {
+      code = execute(new Session(streams, console), args);
+    } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+      code = fault(console, e);
+    }
+    return console.flush(streams, code);
+  }
+
+  private static int execute(Session session, String... args) {
+    StringWriter help = new StringWriter();
+    CommandLine line =
+        new CommandLine(new RootCommand())
+            .addSubcommand(new CheckCommand(session))
+            .addSubcommand(new PlanCommand(session))
+            .addSubcommand(new NewCommand(session))
+            .addSubcommand(new SamplesCommand(session));
+    line.setExpandAtFiles(false)
+        .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
+        .setUsageHelpWidth(HELP_WIDTH)
+        .setOut(new PrintWriter(help))
+        .setErr(new PrintWriter(new StringWriter()))
+        .setParameterExceptionHandler((e, words) -> wrongCall(session.console(), e))
+        .setExecutionExceptionHandler((e, command, parsed) -> fault(session.console(), e));
+    describe(line);
+    int code = line.execute(args);
+    session.console().result(help.toString());
+    return code;
+  }
+
+  /** Every help ends with the exit codes. */
+  private static void describe(CommandLine line) {
+    line.getCommandSpec().usageMessage().exitCodeListHeading("%nExit codes:%n");
+    line.getCommandSpec().usageMessage().exitCodeList(ExitCode.table());
+    line.getSubcommands().values().forEach(CommandRunner::describe);
+  }
+
+  private static int wrongCall(Console console, ParameterException e) {
+    CommandLine line = e.getCommandLine();
+    String name = line.getCommandSpec().qualifiedName();
+    console.message(name + ": " + e.getMessage());
+    if (e instanceof NoCommand) {
+      console.message(line.getUsageMessage(Ansi.OFF));
+    } else {
+      console.message("See " + name + " --help.");
+    }
+    return ExitCode.WRONG_CALL;
+  }
+
+  /** Whatever comes this far is ours: callers' mistakes and bad files are told before. */
+  private static int fault(Console console, Throwable e) {
+    console.dropResults();
+    console.message("hoopwright: this is a fault of the program, please report it: " + words(e));
+    return ExitCode.FAULT;
+  }
+
+  private static String words(Throwable e) {
+    String message = e.getMessage() == null ? "" : e.getMessage().lines().findFirst().orElse("");
+    return e instanceof HoopwrightFault ? message : e.getClass().getSimpleName() + " " + message;
+  }
+
+  /** A call without any command. */
+  static final class NoCommand extends ParameterException {
+    private static final long serialVersionUID = 1L;
+
+    NoCommand(CommandLine line) {
+      super(line, "a command is missing; see what there is below.");
+    }
+  }
+}

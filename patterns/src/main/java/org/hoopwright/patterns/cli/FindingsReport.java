@@ -1,0 +1,54 @@
+package org.hoopwright.patterns.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.hoopwright.finding.Finding;
+import org.hoopwright.finding.Findings;
+import org.hoopwright.finding.Severity;
+import org.hoopwright.patterns.CheckedFile;
+import org.hoopwright.patterns.FindingsJson;
+import org.hoopwright.patterns.FindingsText;
+import org.hoopwright.patterns.ReadResult;
+
+/** The findings of one or more files, as results. Not thread-safe. */
+final class FindingsReport {
+
+  private final Format format;
+  private final List<CheckedFile> files = new ArrayList<>();
+
+  FindingsReport(Format format) {
+    this.format = format;
+  }
+
+  /** Adds a file with everything that was found about it. */
+  void add(ReadResult file, List<Finding> findings) {
+    files.add(new CheckedFile(file.fileName(), file.text(), findings));
+  }
+
+  /** All findings of all files. */
+  List<Finding> findings() {
+    return files.stream().flatMap(f -> f.findings().stream()).toList();
+  }
+
+  /** The report in its format; empty text when it is for people and there is nothing to say. */
+  String text() {
+    return format == Format.json ? FindingsJson.of(files) : FindingsText.of(files);
+  }
+
+  /** For example {@code 2 files: 0 errors, 1 warning, 0 notes.} */
+  String summary() {
+    List<Finding> all = findings();
+    return count(files.size(), "file")
+        + ": "
+        + count(Findings.count(all, Severity.ERROR), "error")
+        + ", "
+        + count(Findings.count(all, Severity.WARNING), "warning")
+        + ", "
+        + count(Findings.count(all, Severity.NOTE), "note")
+        + ".";
+  }
+
+  private static String count(int n, String what) {
+    return n + " " + what + (n == 1 ? "" : "s");
+  }
+}

@@ -1,0 +1,246 @@
+package org.hoopwright.patterns.cli;
+
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.hoopwright.bench.Bench;
+import org.hoopwright.bench.Job;
+import org.hoopwright.bench.StartMethod;
+import org.hoopwright.frame.Direction;
+import org.hoopwright.frame.Layout;
+import org.hoopwright.material.Gauge;
+import org.hoopwright.material.Material;
+import org.hoopwright.material.StringSpec;
+import org.hoopwright.route.RouteRequest;
+import org.hoopwright.units.Force;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The options that say what is to be done: string, tension, bench and routes. */
+final class JobOptions {
+
+  /** What {@code --gauge} and {@code --material} put between the mains' and the crosses' string. */
+  private static final String HYBRID = "/";
+
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec spec = CommandSpec.create();
+
+  @Option(names = "--pieces", paramLabel = "1|2", description = "Only plans of so many pieces.")
+  private @Nullable Integer pieces;
+
+  @Option(
+      names = "--direction",
+      paramLabel = "DIRECTION",
+      description = "Only crosses in this order: head-to-throat, throat-to-head.")
+  private @Nullable String direction;
+
+  @Option(
+      names = "--tension",
+      paramLabel = "FORCE",
+      description =
+          "Reference tension with its unit (N, lbf, kgf), such as 24.5kgf. Left out: the middle of"
+              + " the layout's range, else what is usual for the game.")
+  private @Nullable String tension;
+
+  @Option(
+      names = "--cross-tension",
+      paramLabel = "FORCE",
+      description = "Reference tension of the crosses, when it differs.")
+  private @Nullable String crossTension;
+
+  @Option(
+      names = "--gauge",
+      paramLabel = "GAUGE",
+      description = "Gauge of the string, such as 16L; MAINS/CROSSES for a hybrid, such as 17/16.")
+  private @Nullable String gauge;
+
+  @Option(
+      names = "--material",
+      paramLabel = "MATERIAL",
+      description =
+          "natural-gut, nylon, multifilament, polyester or aramid; MAINS/CROSSES for a hybrid.")
+  private @Nullable String material;
+
+  @Option(
+      names = "--start",
+      paramLabel = "METHOD",
+      description = "How the mains start: anchor-main, hand-held or doubled-clamp.")
+  private @Nullable String start;
+
+  @Option(
+      names = "--start-clamps",
+      paramLabel = "N",
+      description = "Starting clamps at hand, 0 to 2; default 1.")
+  private @Nullable Integer startClamps;
+
+  @Option(
+      names = "--run-limit",
+      paramLabel = "N",
+      description = "The longest run, in places of a side's list of holes; default 4.")
+  private @Nullable Integer runLimit;
+
+  @Option(
+      names = "--knot-limit",
+      paramLabel = "N",
+      description = "The farthest tie-off hole from where an end comes out, in places; default 6.")
+  private @Nullable Integer knotLimit;
+
+  @Option(
+      names = "--lead-limit",
+      paramLabel = "N",
+      description = "By how many mains one side may be ahead, 1 to 3; default 2.")
+  private @Nullable Integer leadLimit;
+
+  @Option(
+      names = "--max-nodes",
+      paramLabel = "N",
+      description = "After how many nodes the search gives up; default 10000000.")
+  private @Nullable Long maxNodes;
+
+  /**
+   * Reads the options' values, which needs no layout: a wrong call is told before any file is read.
+   *
+   * @throws ParameterException when a value is wrong
+   */
+  void check() {
+    builder();
+    for (int which = 0; which < 2; which++) {
+      gauge(which);
+      material(which);
+    }
+  }
+
+  /**
+   * The job for a layout.
+   *
+   * @throws ParameterException when an option's value is wrong, or two contradict each other
+   */
+  Job job(Layout layout) {
+    Job.Builder builder = builder();
+    if (gauge != null || material != null) {
+      StringSpec usual = Job.standard().mainsString(layout);
+      builder.strings(string(usual, 0), string(usual, 1));
+    }
+    Job job = builder.build();
+    if (job.hybrid(layout) && job.routes().pieces().orElse(2) == 1) {
+      throw wrong(
+          "one piece cannot be of two strings; leave out --pieces 1, or name one string only.");
+    }
+    return job;
+  }
+
+  private Job.Builder builder() {
+    try {
+      Job.Builder job = Job.builder().routes(routes());
+      force("--tension", tension).ifPresent(job::mainsTension);
+      force("--cross-tension", crossTension).ifPresent(job::crossesTension);
+      if (startClamps != null) {
+        job.bench(Bench.builder().startingClamps(startClamps).build());
+      }
+      if (leadLimit != null) {
+        job.leadLimit(leadLimit);
+      }
+      word("--start", start, StartMethod::ofWord, StartMethod.values(), StartMethod::word)
+          .ifPresent(job::startMethod);
+      return job;
+    } catch (IllegalArgumentException e) {
+      // The builders refuse a number that is out of its range, and say which and why.
+      throw wrong(String.valueOf(e.getMessage()));
+    }
+  }
+
+  private RouteRequest routes() {
+    RouteRequest.Builder routes = RouteRequest.builder();
+    if (pieces != null) {
+      routes.pieces(pieces);
+    }
+    word("--direction", direction, Direction::ofWord, Direction.values(), Direction::word)
+        .ifPresent(routes::direction);
+    if (runLimit != null) {
+      routes.runLimit(runLimit);
+    }
+    if (knotLimit != null) {
+      routes.knotLimit(knotLimit);
+    }
+    if (startClamps != null) {
+      routes.startingClamps(startClamps);
+    }
+    if (maxNodes != null) {
+      routes.maxNodes(maxNodes);
+    }
+    return routes.build();
+  }
+
+  /** The string of the mains (0) or of the crosses (1). */
+  private StringSpec string(StringSpec usual, int which) {
+    return new StringSpec(
+        gauge(which).orElse(usual.gauge()), material(which).orElse(usual.material()));
+  }
+
+  private Optional<Gauge> gauge(int which) {
+    return part("--gauge", gauge, which)
+        .flatMap(w -> word("--gauge", w, Gauge::ofWord, Gauge.values(), Gauge::word));
+  }
+
+  private Optional<Material> material(int which) {
+    return part("--material", material, which)
+        .flatMap(w -> word("--material", w, Material::ofWord, Material.values(), Material::word));
+  }
+
+  private Optional<String> part(String option, @Nullable String value, int which) {
+    if (value == null) {
+      return Optional.empty();
+    }
+    String[] parts = value.split(HYBRID, -1);
+    if (parts.length > 2) {
+      throw wrong(option + " (" + value + ") must be one value, or two with a / between them.");
+    }
+    return Optional.of(parts[Math.min(which, parts.length - 1)]);
+  }
+
+  private Optional<Force> force(String option, @Nullable String value) {
+    if (value == null) {
+      return Optional.empty();
+    }
+    Optional<Force> force = Force.parse(value);
+    if (force.isPresent()) {
+      return force;
+    }
+    String number = value.strip();
+    String wayOut =
+        number.matches("[0-9]+(\\.[0-9]+)?")
+            ? "write " + number + "N, " + number + "lbf or " + number + "kgf."
+            : "write it like 245N, 55lbf or 24.9kgf.";
+    throw wrong(option + " (" + value + ") must be a number with its unit: " + wayOut);
+  }
+
+  private <T> Optional<T> word(
+      String option,
+      @Nullable String value,
+      Function<String, Optional<T>> find,
+      T[] all,
+      Function<T, String> name) {
+    if (value == null) {
+      return Optional.empty();
+    }
+    Optional<T> found = find.apply(value);
+    if (found.isEmpty()) {
+      throw wrong(
+          option
+              + " ("
+              + value
+              + ") must be one of "
+              + Arrays.stream(all).map(name).collect(Collectors.joining(", "))
+              + ".");
+    }
+    return found;
+  }
+
+  private ParameterException wrong(String message) {
+    return new ParameterException(spec.commandLine(), message);
+  }
+}
