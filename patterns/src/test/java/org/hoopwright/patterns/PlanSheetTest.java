@@ -10,6 +10,7 @@ import org.hoopwright.bench.Job;
 import org.hoopwright.bench.StartMethod;
 import org.hoopwright.bench.Step;
 import org.hoopwright.frame.Layout;
+import org.hoopwright.replay.ForceParameters;
 import org.hoopwright.testing.Willowbank;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -126,6 +127,18 @@ class PlanSheetTest {
         .contains("ESTIMATES (worked out from the parameters below, not measured)")
         .contains("180 to 220 N (40 to 49 lbf, 18 to 22 kgf)")
         .contains("friction of string on the frame, coefficient  0.13 to 0.20");
+<<<<<<< HEAD
+=======
+  }
+
+  @Test
+  void saysWhatEveryParameterIs() {
+    Plan plan = Plans.best(Willowbank.teaching().build(), Job.standard());
+
+    assertThat(ForceParameters.of(plan.bench()).byName().keySet())
+        .isNotEmpty()
+        .allMatch(name -> !SheetTables.parameter(name).equals(name));
+>>>>>>> cli
   }
 
   @ParameterizedTest
