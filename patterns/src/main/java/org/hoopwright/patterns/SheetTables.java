@@ -138,20 +138,13 @@ final class SheetTables {
     return Decimals.near(value, Math.abs(value) < 100 ? 2 : 0);
   }
 
-<<<<<<< HEAD
-  private static String parameter(String name) {
-=======
   /** What a parameter of the estimates is, or its name when it is not one of the usual ones. */
   static String parameter(String name) {
->>>>>>> cli
     return switch (name) {
       case "friction" -> "friction of string on the frame, coefficient";
       case "wrapRadians" -> "bend from one span into the next, radians";
       case "drawbackMm" -> "slip back when a clamp or knot takes the load, mm";
-<<<<<<< HEAD
-=======
       case "knotShare" -> "tightness of the stretch to a knot, share of its span's";
->>>>>>> cli
       case "mainsStiffness" -> "stiffness of the mains' string, N for a stretch by its length";
       case "crossesStiffness" -> "stiffness of the crosses' string, N for a stretch by its length";
       default -> name;

@@ -127,8 +127,6 @@ class PlanSheetTest {
         .contains("ESTIMATES (worked out from the parameters below, not measured)")
         .contains("180 to 220 N (40 to 49 lbf, 18 to 22 kgf)")
         .contains("friction of string on the frame, coefficient  0.13 to 0.20");
-<<<<<<< HEAD
-=======
   }
 
   @Test
@@ -138,7 +136,6 @@ class PlanSheetTest {
     assertThat(ForceParameters.of(plan.bench()).byName().keySet())
         .isNotEmpty()
         .allMatch(name -> !SheetTables.parameter(name).equals(name));
->>>>>>> cli
   }
 
   @ParameterizedTest
