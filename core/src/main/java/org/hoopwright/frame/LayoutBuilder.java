@@ -189,7 +189,12 @@ public final class LayoutBuilder {
 
   /** The end at which the mains start. */
   public LayoutBuilder mainsStart(End value) {
-    this.mainsStart = Optional.of(value);
+    return mainsStart(Optional.of(value));
+  }
+
+  /** The end at which the mains start; empty for either. */
+  public LayoutBuilder mainsStart(Optional<End> value) {
+    this.mainsStart = value;
     return this;
   }
 

@@ -141,13 +141,13 @@ final class Candidate {
   }
 
   /**
-   * What breaks the last ties, smaller first: start at the head, short side left, passes of the
-   * short end, of the long end and of the second piece, knots. Sides are taken relative to the
-   * short side, so that a mirrored layout gives the mirrored choice.
+   * What breaks the last ties, smaller first: start at the head, short side the maker's or left,
+   * passes of the short end, of the long end and of the second piece, knots. Sides are taken
+   * relative to the short side, so that a mirrored layout gives the mirrored choice.
    */
   int[] tieBreak() {
     int[][] parts = {
-      {order.start() == End.HEAD ? 0 : 1, order.shortSide()},
+      {order.start() == End.HEAD ? 0 : 1, order.shortSide() == m.usualShortSide ? 0 : 1},
       relative(order.shortPasses()),
       relative(order.longPasses()),
       relative(order.crossPasses()),

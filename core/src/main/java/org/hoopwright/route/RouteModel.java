@@ -32,6 +32,9 @@ final class RouteModel {
   final int leftHoles;
   final int holes;
 
+  /** The short side where nothing else decides: the maker's, or left. */
+  final int usualShortSide;
+
   private final int[] spanFrom;
   private final int[] spanTo;
   private final int[] forbiddenBefore; // forbidden stretches before this hole on its side
@@ -45,6 +48,7 @@ final class RouteModel {
   RouteModel(Bed bed, RouteRules rules) {
     this.bed = bed;
     this.rules = rules;
+    this.usualShortSide = bed.layout().shortSide().orElse(Side.LEFT) == Side.LEFT ? LEFT : RIGHT;
     this.n = bed.mainsPerSide();
     this.crosses = bed.crossCount();
     this.spans = 2 * n + crosses;

@@ -202,8 +202,8 @@ public final class RouteSearch {
 
     /**
      * Whether a candidate stands for its class rather than another. Among mirror images the maker's
-     * wishes count first, then the short side is left: a hole drilled a little unevenly does not
-     * turn the frame round.
+     * wishes count first, then the short side is the maker's, or left: a hole drilled a little
+     * unevenly does not turn the frame round.
      */
     private boolean represents(Candidate a, Candidate b) {
       if (mirrored && a.order.shortSide() != b.order.shortSide()) {
@@ -212,7 +212,7 @@ public final class RouteSearch {
           return wishes < 0;
         }
         if (a.order.key().equals(b.order.mirrorKey(model))) {
-          return a.order.shortSide() == RouteModel.LEFT;
+          return a.order.shortSide() == model.usualShortSide;
         }
       }
       return ranking.compare(a, b) < 0;
@@ -220,9 +220,6 @@ public final class RouteSearch {
 
     private void order(PassOrder order) {
       if (!allowed(model, order)) {
-        return;
-      }
-      if (firstOnly && !classes.isEmpty()) {
         return;
       }
       int departures = Timeline.departures(model, order);
@@ -234,6 +231,10 @@ public final class RouteSearch {
                 Candidate c =
                     new Candidate(model, order, knots, timeline.measure(order, knots), departures);
                 counter.count++;
+                if (firstOnly) {
+                  classes.put(order.key(), new Best(c));
+                  throw new NodeBudget.Spent(); // nothing more is asked
+                }
                 if (counter.best == null || ranking.compare(c, counter.best) < 0) {
                   counter.best = c;
                 }
