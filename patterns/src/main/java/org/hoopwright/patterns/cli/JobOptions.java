@@ -16,8 +16,10 @@ import org.hoopwright.route.RouteRequest;
 import org.hoopwright.units.Force;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.Spec;
 
 /** The options that say what is to be done: string, tension, bench and routes. */
@@ -112,6 +114,17 @@ final class JobOptions {
       gauge(which);
       material(which);
     }
+  }
+
+  /** The first of these options that the call has, as it is named; for commands that take none. */
+  Optional<String> firstGiven() {
+    ParseResult call = spec.commandLine().getParseResult();
+    return spec.mixins().values().stream()
+        .filter(mixin -> mixin.userObject() == this)
+        .flatMap(mixin -> mixin.options().stream())
+        .map(OptionSpec::longestName)
+        .filter(call::hasMatchedOption)
+        .findFirst();
   }
 
   /**
