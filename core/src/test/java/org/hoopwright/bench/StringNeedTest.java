@@ -44,9 +44,8 @@ class StringNeedTest {
   @Test
   void aTennisJobUsesALittleOverElevenMetres() {
     // "A little over 11 m" of a 12 m set (racket club page "Stringing, the basic steps"); a
-    // tournament's mean was 11.4 m (over 40 km for over 3500 rackets, tournament news page). Of
-    // both
-    // one has to take off what was cut away and more; the plan stays within 6 % of 11.1 m.
+    // tournament's mean was 11.4 m (over 40 km for over 3500 rackets, tournament news page).
+    // The bounds are ours, about 6 % to either side of 11.1 m: the plans say 10.6 and 11.45 m.
     for (int pieces : new int[] {1, 2}) {
       StringNeed need =
           needs(
