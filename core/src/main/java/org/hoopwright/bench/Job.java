@@ -28,6 +28,7 @@ public final class Job {
   private final Optional<StartMethod> startMethod;
   private final Optional<Side> anchorSide;
   private final boolean clampInHeadZoneAllowed;
+  private final Optional<StringAtHand> stringAtHand;
 
   private Job(Builder b) {
     this.routes = b.routes;
@@ -41,6 +42,7 @@ public final class Job {
     this.startMethod = b.startMethod;
     this.anchorSide = b.anchorSide;
     this.clampInHeadZoneAllowed = b.clampInHeadZoneAllowed;
+    this.stringAtHand = b.stringAtHand;
   }
 
   /** Starts with nothing said. */
@@ -115,6 +117,16 @@ public final class Job {
     return clampInHeadZoneAllowed;
   }
 
+  /** The string that there is for the job; empty when that is not said. */
+  public Optional<StringAtHand> stringAtHand() {
+    return stringAtHand;
+  }
+
+  /** Whether only plans of two pieces serve: two different strings, or two lengths at hand. */
+  public boolean needsTwoPieces(Layout layout) {
+    return hybrid(layout) || stringAtHand.filter(StringAtHand::isPack).isPresent();
+  }
+
   private static Force usualTension(Layout layout) {
     return layout
         .tension()
@@ -153,6 +165,7 @@ public final class Job {
     private Optional<StartMethod> startMethod = Optional.empty();
     private Optional<Side> anchorSide = Optional.empty();
     private boolean clampInHeadZoneAllowed = false;
+    private Optional<StringAtHand> stringAtHand = Optional.empty();
 
     private Builder() {}
 
@@ -240,6 +253,12 @@ public final class Job {
     /** Allows a starting clamp outside in the head zone, with a warning. */
     public Builder clampInHeadZoneAllowed(boolean value) {
       clampInHeadZoneAllowed = value;
+      return this;
+    }
+
+    /** Says what string there is, so that a plan tells whether it is enough. */
+    public Builder stringAtHand(StringAtHand value) {
+      stringAtHand = Optional.of(value);
       return this;
     }
 

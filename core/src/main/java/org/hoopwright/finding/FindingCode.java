@@ -100,6 +100,10 @@ public enum FindingCode {
   CLAMP_AWAY(
       "clamp-away", Severity.NOTE, "A clamp is set away from the frame to leave crosses open."),
 
+  // String.
+  STRING_SHORT("string-short", Severity.WARNING, "There is too little string at hand."),
+  STRING_TIGHT("string-tight", Severity.NOTE, "The string at hand may just be enough."),
+
   // Tension.
   TENSION_RANGE("tension-range", Severity.ERROR, "The tension range is empty."),
   TENSION_ABOVE_MAX("tension-above-max", Severity.WARNING, "A pull is above the maker's limit."),
