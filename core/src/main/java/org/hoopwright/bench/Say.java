@@ -11,6 +11,7 @@ import org.hoopwright.geometry.Side;
 import org.hoopwright.route.EndName;
 import org.hoopwright.route.Knot;
 import org.hoopwright.route.Pass;
+import org.hoopwright.units.Force;
 
 /** The sentences of a plan, for the person at the bench. */
 final class Say {
@@ -19,6 +20,14 @@ final class Say {
 
   static String mm(double mm) {
     return String.format(Locale.ROOT, "%.0f mm", mm);
+  }
+
+  static String newtons(Force force) {
+    return newtons(force.newtons());
+  }
+
+  static String newtons(double newtons) {
+    return String.format(Locale.ROOT, "%.0f N", newtons);
   }
 
   static String clamp(String name) {

@@ -97,6 +97,10 @@ public enum FindingCode {
       "start-clamp-head-zone",
       Severity.WARNING,
       "A starting clamp is set outside in the head zone."),
+  START_CLAMP_SLIPS(
+      "start-clamp-slips",
+      Severity.NOTE,
+      "The starting clamp does not hold the string, so the mains start without it."),
   CLAMP_AWAY(
       "clamp-away", Severity.NOTE, "A clamp is set away from the frame to leave crosses open."),
 
