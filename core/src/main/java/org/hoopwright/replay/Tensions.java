@@ -8,6 +8,7 @@ import org.hoopwright.bed.Span;
 import org.hoopwright.bed.SpanId;
 import org.hoopwright.bench.Step;
 import org.hoopwright.frame.HoleId;
+import org.hoopwright.route.EndName;
 
 /**
  * What every span carries while a plan is replayed, for one choice of parameters. A span has a main
@@ -24,12 +25,14 @@ final class Tensions {
   }
 
   private final BenchState state;
+  private final Bends bends;
   private final ForceParameters.Corner corner;
   private final Map<SpanId, Cell> cells = new HashMap<>(); // looked up, never gone through
   private double pull; // on each tail that is gripped
 
-  Tensions(BenchState state, ForceParameters.Corner corner) {
+  Tensions(BenchState state, Bends bends, ForceParameters.Corner corner) {
     this.state = state;
+    this.bends = bends;
     this.corner = corner;
   }
 
@@ -49,7 +52,7 @@ final class Tensions {
    */
   void follow(Step step, List<Grip> before, Optional<PlacedClamp> old, List<Holding> holdings) {
     if (step instanceof Step.Pull s && before.isEmpty() && !state.grips().isEmpty()) {
-      pull = s.tension().newtons() / state.grips().size();
+      pull = corner.tensionerShare() * s.tension().newtons() / state.grips().size();
     } else if (step instanceof Step.SetClamp s && old.isEmpty()) {
       state.clamp(s.clamp()).filter(PlacedClamp::inside).ifPresent(this::split);
     } else if (step instanceof Step.FreeClamp) {
@@ -151,7 +154,22 @@ final class Tensions {
     return 0.0;
   }
 
-  /** Carries a pull inwards from the grip, less at each bend, up to the first clamp. */
+  /**
+   * What a span carries on average of a pull at its one end, when friction takes e^(−x) of it
+   * evenly along the way: (1 − e^(−x)) ÷ x.
+   */
+  private static double mean(double x) {
+    return x < 1e-9 ? 1 : -StrictMath.expm1(-x) / x;
+  }
+
+  /** What the bends from a span over a run into the next one leave of a pull. */
+  private double kept(SpanId span, HoleId out, SpanId next, HoleId in) {
+    return ForceParameters.kept(corner.bendFriction(), bends.between(span, out, next, in));
+  }
+
+  /**
+   * Carries a pull inwards from the grip, less at each crossing and bend, up to the first clamp.
+   */
   private void spread(Grip grip, double force) {
     List<StringPath.Stretch> line = state.paths().get(grip.piece()).line();
     int i = 0;
@@ -171,12 +189,17 @@ final class Tensions {
         setStub(s.span(), outer, Math.max(at(s.span(), outer), left));
         return;
       }
+      double weave = corner.weaveFriction() * bends.woven(s.span(), state);
       Cell cell = cell(s.span());
-      cell.main = Math.max(cell.main, left);
+      cell.main = Math.max(cell.main, left * mean(weave));
       if (state.clampedInside(s.span()) || state.clampOutside(s.span(), inner).isPresent()) {
         return;
       }
-      left *= corner.bend();
+      int next = down ? i - 1 : i + 1;
+      if (next >= 0 && next < line.size()) {
+        StringPath.Stretch n = line.get(next);
+        left *= StrictMath.exp(-weave) * kept(s.span(), inner, n.span(), down ? n.high() : n.low());
+      }
     }
   }
 
@@ -261,10 +284,23 @@ final class Tensions {
             return 0;
           }
           StringPath.Stretch n = line.get(next);
-          return corner.bend() * at(n.span(), low ? n.high() : n.low());
+          HoleId in = low ? n.high() : n.low();
+          return kept(clamp.span(), clamp.near(), n.span(), in) * at(n.span(), in);
         }
       }
     }
     return 0;
+  }
+
+  /** What pulls at the knot of this end, over the bend at the hole where it comes out. */
+  double knotLoad(StringPath path, EndName end) {
+    Optional<HoleId> knot = state.knot(end);
+    Optional<Grip> tail = path.tail(end);
+    if (knot.isEmpty() || tail.isEmpty()) {
+      return 0;
+    }
+    double bend = bends.towards(tail.get().span(), tail.get().at(), knot.get());
+    return ForceParameters.kept(corner.bendFriction(), bend)
+        * at(tail.get().span(), tail.get().at());
   }
 }

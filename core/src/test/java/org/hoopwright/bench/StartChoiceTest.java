@@ -33,8 +33,7 @@ class StartChoiceTest {
   private static BenchPlan plan(End mainsStart, Job job) {
     Layout layout = Willowbank.teaching().mainsStart(mainsStart).build();
     Bed bed = StatedAssignment.assign(layout).bed().orElseThrow();
-    Route route =
-        RouteSearch.search(bed, RouteRequest.defaults()).ranked().get(0).route();
+    Route route = RouteSearch.search(bed, RouteRequest.defaults()).ranked().get(0).route();
     BenchPlan plan = Planner.plan(bed, route, job).orElseThrow();
     assertThat(Replay.check(plan)).isEmpty();
     return plan;
