@@ -104,6 +104,22 @@ public enum FindingCode {
   CLAMP_AWAY(
       "clamp-away", Severity.NOTE, "A clamp is set away from the frame to leave crosses open."),
 
+  CLAMP_MAY_SLIP(
+      "clamp-may-slip", Severity.WARNING, "A clamp bears as much as it has let this string go at."),
+  CLAMP_UNTESTED("clamp-untested", Severity.NOTE, "A clamp bears more than it was tested to hold."),
+  CLAMP_NOT_CLEANED(
+      "clamp-not-cleaned",
+      Severity.WARNING,
+      "A clamp has slipped and was not cleaned and tested again."),
+  CLAMP_ALONE(
+      "clamp-alone", Severity.WARNING, "A floating clamp finds no tight neighbour to bite."),
+  MARK_ON_BEND(
+      "mark-on-bend",
+      Severity.WARNING,
+      "The starting clamp's mark may end on a bend in the head zone."),
+  ANCHOR_WEAKER(
+      "anchor-weaker", Severity.WARNING, "A knot is tied round the weaker string of a hybrid."),
+
   // Tension.
   TENSION_RANGE("tension-range", Severity.ERROR, "The tension range is empty."),
   TENSION_ABOVE_MAX("tension-above-max", Severity.WARNING, "A pull is above the maker's limit."),

@@ -24,6 +24,7 @@ final class Bends {
   private final Bed bed;
   private final double separationMm;
   private final Map<Way, Double> known = new HashMap<>(); // looked up, never gone through
+  private final Map<SpanId, Double> woven = new HashMap<>(); // looked up, never gone through
 
   /**
    * Bends of a bed.
@@ -78,6 +79,15 @@ final class Bends {
    * a crossing and to the other side at the next: it bends there by the slopes on both sides.
    */
   double woven(SpanId span, BenchState state) {
+    return woven.computeIfAbsent(span, s -> overAndUnder(s, state));
+  }
+
+  /** Strings have been laced or unlaced since. */
+  void lacedAnew() {
+    woven.clear();
+  }
+
+  private double overAndUnder(SpanId span, BenchState state) {
     List<Double> at = new ArrayList<>();
     for (Crossing c : bed.crossings(span)) {
       if (state.isLaced(span.isMain() ? c.cross() : c.main())) {

@@ -41,6 +41,7 @@ final class ForceWalk {
               ? state.clamp(s.clamp())
               : step instanceof Step.SetClamp s ? state.clamp(s.clamp()) : Optional.empty();
       state.apply(step);
+      bends.lacedAnew();
       if (!changesLoads(step)) {
         continue;
       }
