@@ -7,11 +7,14 @@ import org.hoopwright.bed.Crossing;
 import org.hoopwright.bed.SpanId;
 import org.hoopwright.frame.End;
 import org.hoopwright.frame.HoleId;
+import org.hoopwright.frame.Layout;
+import org.hoopwright.frame.TensionRange;
 import org.hoopwright.geometry.Side;
 import org.hoopwright.route.EndName;
 import org.hoopwright.route.Knot;
 import org.hoopwright.route.Pass;
 import org.hoopwright.units.Force;
+import org.hoopwright.units.ForceUnit;
 
 /** The sentences of a plan, for the person at the bench. */
 final class Say {
@@ -22,12 +25,10 @@ final class Say {
     return String.format(Locale.ROOT, "%.0f mm", mm);
   }
 
-  static String newtons(Force force) {
-    return newtons(force.newtons());
-  }
-
-  static String newtons(double newtons) {
-    return String.format(Locale.ROOT, "%.0f N", newtons);
+  /** A force in the unit of the layout's tension range, else in newtons. */
+  static String force(Force force, Layout layout) {
+    ForceUnit unit = layout.tension().map(TensionRange::unit).orElse(ForceUnit.NEWTON);
+    return String.format(Locale.ROOT, "%.0f %s", force.in(unit), unit.symbol());
   }
 
   static String clamp(String name) {

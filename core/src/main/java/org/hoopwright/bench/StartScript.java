@@ -13,6 +13,7 @@ import org.hoopwright.geometry.Side;
 import org.hoopwright.material.StringSpec;
 import org.hoopwright.route.EndName;
 import org.hoopwright.route.Pass;
+import org.hoopwright.units.Force;
 
 /**
  * Writes the start of the mains: a shared pull, then one main at a time.
@@ -76,9 +77,10 @@ final class StartScript {
           Finding.of(FindingCode.START_CLAMP_SLIPS)
               .message(
                   "The starting clamp has let this string go at "
-                      + Say.newtons(bench.startingClampRating(string).slippedFrom().orElseThrow())
+                      + Say.force(
+                          bench.startingClampRating(string).slippedFrom().orElseThrow(), layout)
                       + " and would have to hold "
-                      + Say.newtons(half)
+                      + Say.force(Force.ofNewtons(half), layout)
                       + ", so the mains start with both machine clamps.")
               .fix("Clean its jaws, with what its maker allows, and test it again.")
               .build());

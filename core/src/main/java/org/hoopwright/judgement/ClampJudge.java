@@ -5,7 +5,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.hoopwright.bed.SpanId;
 import org.hoopwright.bench.Bench;
 import org.hoopwright.bench.BenchPlan;
@@ -15,11 +17,13 @@ import org.hoopwright.bench.Step;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.FindingCode;
 import org.hoopwright.frame.Layout;
+import org.hoopwright.frame.TensionRange;
 import org.hoopwright.material.StringSpec;
 import org.hoopwright.replay.ForceHistory;
 import org.hoopwright.replay.Interval;
 import org.hoopwright.replay.StepForces;
 import org.hoopwright.units.Force;
+import org.hoopwright.units.ForceUnit;
 
 /** Holds what each clamp bears against what it was tested to hold. */
 final class ClampJudge {
@@ -76,22 +80,32 @@ final class ClampJudge {
   }
 
   static List<Finding> findings(BenchPlan plan, List<ClampJudgement> clamps) {
+    ForceUnit unit = unit(plan);
     List<Finding> findings = new ArrayList<>();
+    Set<String> dirty = new TreeSet<>();
     for (ClampJudgement c : clamps) {
       if (c.verdict() == Verdict.SLIPS || c.verdict() == Verdict.MAY_SLIP) {
-        findings.add(slip(c));
+        findings.add(slip(c, unit));
       } else if (c.verdict() == Verdict.UNTESTED && tested(plan, c)) {
-        findings.add(untested(c));
+        findings.add(untested(c, unit));
       }
       if (c.rating().mustBeCleaned()) {
-        findings.add(
-            Finding.of(FindingCode.CLAMP_NOT_CLEANED)
-                .message(name(c) + " has slipped and was not cleaned and tested again since.")
-                .fix("Clean its jaws with what its maker allows, such as alcohol, and test it.")
-                .build());
+        dirty.add(kind(c));
       }
     }
+    for (String kind : dirty) {
+      findings.add(
+          Finding.of(FindingCode.CLAMP_NOT_CLEANED)
+              .message(
+                  "A " + kind + " clamp has slipped and was not cleaned and tested again since.")
+              .fix("Clean the jaws with what their maker allows, such as alcohol, and test again.")
+              .build());
+    }
     return findings;
+  }
+
+  private static ForceUnit unit(BenchPlan plan) {
+    return plan.bed().layout().tension().map(TensionRange::unit).orElse(ForceUnit.NEWTON);
   }
 
   private static boolean tested(BenchPlan plan, ClampJudgement c) {
@@ -101,7 +115,7 @@ final class ClampJudge {
         : !bench.machineClampTests().isEmpty();
   }
 
-  private static Finding slip(ClampJudgement c) {
+  private static Finding slip(ClampJudgement c, ForceUnit unit) {
     String fix =
         c.clamp().startsWith(STARTING)
             ? "Start without it (hand-held or doubled-clamp), or clean its jaws and test it again."
@@ -117,38 +131,41 @@ final class ClampJudge {
                 + " at step "
                 + c.worstStep()
                 + ": it bears as much as "
-                + newtons(c.peak().newtons().high())
+                + shown(c.peak().newtons().high(), unit)
                 + " and has let this string go at "
-                + newtons(c.rating().slippedFrom().map(Force::newtons).orElse(0.0))
+                + shown(c.rating().slippedFrom().map(Force::newtons).orElse(0.0), unit)
                 + ".")
         .fix(fix)
         .build();
   }
 
-  private static Finding untested(ClampJudgement c) {
+  private static Finding untested(ClampJudgement c, ForceUnit unit) {
     return Finding.of(FindingCode.CLAMP_UNTESTED)
         .about(c.worstSpan())
         .message(
             name(c)
                 + " bears as much as "
-                + newtons(c.peak().newtons().high())
+                + shown(c.peak().newtons().high(), unit)
                 + " at step "
                 + c.peak().step()
                 + ", and no test of this string goes so far"
                 + c.rating()
                     .heldUpTo()
-                    .map(h -> ": it has held " + newtons(h.newtons()) + ".")
+                    .map(h -> ": it has held " + shown(h.newtons(), unit) + ".")
                     .orElse("."))
         .fix("Test it at that pull before the job.")
         .build();
   }
 
   private static String name(ClampJudgement c) {
-    int dash = c.clamp().lastIndexOf('-');
-    return "The " + c.clamp().substring(0, dash) + " clamp " + c.clamp().substring(dash + 1);
+    return "The " + kind(c) + " clamp " + c.clamp().substring(c.clamp().lastIndexOf('-') + 1);
   }
 
-  private static String newtons(double value) {
-    return String.format(Locale.ROOT, "%.0f N", value);
+  private static String kind(ClampJudgement c) {
+    return c.clamp().substring(0, c.clamp().lastIndexOf('-'));
+  }
+
+  private static String shown(double newtons, ForceUnit unit) {
+    return String.format(Locale.ROOT, "%.0f %s", newtons / unit.newtons(), unit.symbol());
   }
 }

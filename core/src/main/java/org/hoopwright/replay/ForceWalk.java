@@ -1,6 +1,5 @@
 package org.hoopwright.replay;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.hoopwright.bed.Bed;
@@ -45,9 +44,8 @@ final class ForceWalk {
       if (!changesLoads(step)) {
         continue;
       }
-      List<Holding> holdings = new ArrayList<>();
-      state.paths().forEach(p -> holdings.add(new Holding(state, p)));
-      all.forEach(t -> t.follow(step, before, old, holdings));
+      List<Slack> slack = Slack.of(state);
+      all.forEach(t -> t.follow(step, before, old, slack));
       look.after(n, state, all);
     }
   }

@@ -189,6 +189,26 @@ class ForceHistoryTest {
     assertThat(history.after(plan.steps().size())).contains(last(history));
   }
 
+  // The string next to the grip has all of the pull, whatever the weave takes farther in; so has
+  // the
+  // clamp that goes on there.
+  @Test
+  void theClampOnACrossBearsThePullAndNotTheMean() {
+    double pull = HUNDRED.job().crossesTension(HUNDRED.bed().layout()).newtons();
+    ForceHistory history = ForceHistory.of(HUNDRED, friction(0.2, 0.2));
+    StepForces end = last(history);
+    assertThat(end.spans().get(SpanId.of("X9")).high()).isLessThan(0.9 * pull);
+    int set = 0;
+    for (int i = 0; i < HUNDRED.steps().size(); i++) {
+      if (HUNDRED.steps().get(i) instanceof Step.SetClamp c && c.span().equals(SpanId.of("X9"))) {
+        set = i + 1;
+      }
+    }
+    StepForces released = history.after(set + 1).orElseThrow();
+    assertThat(released.clamps().values().stream().mapToDouble(Interval::high).max().orElseThrow())
+        .isCloseTo(pull, within(1e-9));
+  }
+
   @Test
   void aStartingClampBearsHalfThePullAtMost() {
     double half = HUNDRED.job().mainsTension(HUNDRED.bed().layout()).newtons() / 2;

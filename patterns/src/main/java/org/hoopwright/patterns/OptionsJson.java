@@ -32,7 +32,7 @@ final class OptionsJson {
     routes.direction().ifPresent(d -> options.put("direction", d.word()));
     routes.mainsStart().ifPresent(e -> options.put("mainsStart", e.word()));
     job.startMethod().ifPresent(m -> options.put("start", m.word()));
-    job.anchorMain().ifPresent(k -> options.put("anchorMain", k));
+    job.anchorMain().ifPresent(k -> options.put("anchorMain", k.intValue()));
     job.anchorSide().ifPresent(s -> options.put("anchorSide", word(s)));
     if (job.clampInHeadZoneAllowed()) {
       options.put("clampInHeadZone", JsonLines.truth(true));
