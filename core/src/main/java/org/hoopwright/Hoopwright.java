@@ -17,6 +17,7 @@ import org.hoopwright.frame.Draft;
 import org.hoopwright.frame.Layout;
 import org.hoopwright.frame.LayoutCheck;
 import org.hoopwright.frame.TensionRange;
+import org.hoopwright.judgement.Judgement;
 import org.hoopwright.replay.Breach;
 import org.hoopwright.replay.ForceEstimate;
 import org.hoopwright.replay.Replay;
@@ -192,6 +193,7 @@ public final class Hoopwright {
     List<Finding> findings = new ArrayList<>(known);
     findings.addAll(plan.findings());
     findings.addAll(planFindings(plan));
+    findings.addAll(Judgement.findings(plan));
     return Optional.of(
         new Plan(plan, ranked, ForceEstimate.of(plan), Cautions.USUAL, Findings.sorted(findings)));
   }
