@@ -219,7 +219,7 @@ public final class Job {
     public Builder leadLimit(int mains) {
       if (mains < 1 || mains > 3) {
         throw new IllegalArgumentException(
-            "The lead limit (%d) must be from 1 to 3 mains.".formatted(mains));
+            "The lead limit (%s) must be from 1 to 3 mains.".formatted(mains));
       }
       leadLimit = mains;
       return this;

@@ -16,6 +16,12 @@ final class HoopBinder {
   static final String ELLIPSE = "superellipse";
   static final String POINTS = "points";
 
+  /** An ellipse. */
+  static final double DEFAULT_EXPONENT = 2.0;
+
+  /** The exponent of an ellipse, which holds when none is stated. */
+  static final double EXPONENT = 2.0;
+
   private static final List<String> MEMBERS =
       List.of("shape", "length", "width", "exponent", "points");
 
@@ -59,7 +65,7 @@ final class HoopBinder {
     Optional<Double> length = number(m, m.need("length"), "length");
     Optional<Double> width = number(m, m.need("width"), "width");
     Optional<Double> exponent =
-        m.has("exponent") ? number(m, m.find("exponent"), "exponent") : Optional.of(2.0);
+        m.has("exponent") ? number(m, m.find("exponent"), "exponent") : Optional.of(EXPONENT);
     return length.isPresent() && width.isPresent() && exponent.isPresent()
         ? Optional.of(new Hoop.Superellipse(length.get(), width.get(), exponent.get()))
         : Optional.empty();

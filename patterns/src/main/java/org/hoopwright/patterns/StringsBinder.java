@@ -108,6 +108,11 @@ final class StringsBinder {
         .filter(w -> !w.equals(LayoutBinder.EITHER));
   }
 
+  /** The word for a side in a file. */
+  static String word(Side side) {
+    return SIDES.get(side == Side.LEFT ? 0 : 1);
+  }
+
   private static Side side(String word) {
     return word.equals("left") ? Side.LEFT : Side.RIGHT;
   }

@@ -181,7 +181,7 @@ record Values(Reading reading, boolean vital) {
     if (value.isPresent() && value.get() != Math.rint(value.get())) {
       return wrongKind(node, pointer, title, "a whole number", fix);
     }
-    if (value.isPresent() && Math.abs(value.get()) > Integer.MAX_VALUE) {
+    if (value.isPresent() && value.get().intValue() != value.get()) {
       return outOfRange(n, pointer, title, "large a number");
     }
     return value.map(Double::intValue);
