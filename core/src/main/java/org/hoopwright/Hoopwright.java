@@ -17,6 +17,7 @@ import org.hoopwright.frame.Draft;
 import org.hoopwright.frame.Layout;
 import org.hoopwright.frame.LayoutCheck;
 import org.hoopwright.frame.TensionRange;
+import org.hoopwright.judgement.Judgement;
 import org.hoopwright.replay.Breach;
 import org.hoopwright.replay.ForceEstimate;
 import org.hoopwright.replay.Replay;
@@ -82,10 +83,10 @@ public final class Hoopwright {
   public static RouteResult routes(Bed bed, Job job) {
     RouteRequest.Builder request =
         job.routes().toBuilder().startingClamps(job.bench().startingClamps());
-    if (job.hybrid(bed.layout())) {
+    if (job.needsTwoPieces(bed.layout())) {
       if (job.routes().pieces().orElse(2) == 1) {
         throw new IllegalArgumentException(
-            "The number of pieces (1) must be 2 when mains and crosses are of different string.\nMaybe leave the pieces open.");
+            "The number of pieces (1) must be 2 when mains and crosses are of different string, or of a pack of two lengths.\nMaybe leave the pieces open.");
       }
       request.pieces(2);
     }
@@ -192,6 +193,7 @@ public final class Hoopwright {
     List<Finding> findings = new ArrayList<>(known);
     findings.addAll(plan.findings());
     findings.addAll(planFindings(plan));
+    findings.addAll(Judgement.findings(plan));
     return Optional.of(
         new Plan(plan, ranked, ForceEstimate.of(plan), Cautions.USUAL, Findings.sorted(findings)));
   }
@@ -210,6 +212,7 @@ public final class Hoopwright {
               .build());
     }
     layout.tension().ifPresent(range -> tension(plan, layout, range, findings));
+    findings.addAll(StringFindings.of(plan));
     return findings;
   }
 

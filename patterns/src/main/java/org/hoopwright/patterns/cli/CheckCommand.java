@@ -54,7 +54,7 @@ final class CheckCommand implements Callable<Integer> {
       names = "--format",
       paramLabel = "FORMAT",
       description = "How findings are written: ${COMPLETION-CANDIDATES}; default ${DEFAULT-VALUE}.")
-  private Format format = Format.text;
+  private FindingsFormat format = FindingsFormat.text;
 
   @Option(
       names = "--fail-on",
@@ -86,7 +86,7 @@ final class CheckCommand implements Callable<Integer> {
       }
     }
     session.console().result(report.text());
-    if (format == Format.text) {
+    if (format == FindingsFormat.text) {
       session.console().message(report.summary());
     }
     return unreadable > 0
