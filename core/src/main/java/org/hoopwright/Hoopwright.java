@@ -13,9 +13,11 @@ import org.hoopwright.bench.Step;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.FindingCode;
 import org.hoopwright.finding.Findings;
+import org.hoopwright.frame.Draft;
 import org.hoopwright.frame.Layout;
 import org.hoopwright.frame.LayoutCheck;
 import org.hoopwright.frame.TensionRange;
+import org.hoopwright.judgement.Judgement;
 import org.hoopwright.replay.Breach;
 import org.hoopwright.replay.ForceEstimate;
 import org.hoopwright.replay.Replay;
@@ -49,16 +51,28 @@ public final class Hoopwright {
    * @return the findings by place
    */
   public static List<Finding> check(Layout layout) {
+    return check(Draft.whole(layout));
+  }
+
+  /**
+   * As {@link #check(Layout)}, of a layout whose file could not be read everywhere: everything that
+   * is sure whatever stood in the lost parts.
+   *
+   * @return the findings by place
+   */
+  public static List<Finding> check(Draft draft) {
+    Layout layout = draft.layout();
     List<Finding> findings = new ArrayList<>(LayoutCheck.check(layout));
     Assignment assignment = StatedAssignment.assign(layout);
     findings.addAll(assignment.findings());
-    if (assignment.bed().isPresent()) {
+    if (assignment.bed().isPresent() && Needs.met(draft, FindingCode.NO_ROUTE)) {
       RouteResult routes = routes(assignment.bed().get(), Job.standard());
       if (routes.status() == RouteResult.Status.PROVEN_ABSENT) {
         findings.addAll(noRoute(layout, routes));
       }
     }
-    return Findings.sorted(findings);
+    return Findings.sorted(
+        findings.stream().filter(f -> Needs.met(draft, f)).map(draft::inFile).toList());
   }
 
   /**
@@ -69,10 +83,10 @@ public final class Hoopwright {
   public static RouteResult routes(Bed bed, Job job) {
     RouteRequest.Builder request =
         job.routes().toBuilder().startingClamps(job.bench().startingClamps());
-    if (job.hybrid(bed.layout())) {
+    if (job.needsTwoPieces(bed.layout())) {
       if (job.routes().pieces().orElse(2) == 1) {
         throw new IllegalArgumentException(
-            "The number of pieces (1) must be 2 when mains and crosses are of different string.\nMaybe leave the pieces open.");
+            "The number of pieces (1) must be 2 when mains and crosses are of different string, or of a pack of two lengths.\nMaybe leave the pieces open.");
       }
       request.pieces(2);
     }
@@ -179,6 +193,7 @@ public final class Hoopwright {
     List<Finding> findings = new ArrayList<>(known);
     findings.addAll(plan.findings());
     findings.addAll(planFindings(plan));
+    findings.addAll(Judgement.findings(plan));
     return Optional.of(
         new Plan(plan, ranked, ForceEstimate.of(plan), Cautions.USUAL, Findings.sorted(findings)));
   }
@@ -197,6 +212,7 @@ public final class Hoopwright {
               .build());
     }
     layout.tension().ifPresent(range -> tension(plan, layout, range, findings));
+    findings.addAll(StringFindings.of(plan));
     return findings;
   }
 

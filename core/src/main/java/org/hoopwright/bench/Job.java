@@ -27,7 +27,9 @@ public final class Job {
   private final int leadLimit;
   private final Optional<StartMethod> startMethod;
   private final Optional<Side> anchorSide;
+  private final Optional<Integer> anchorMain;
   private final boolean clampInHeadZoneAllowed;
+  private final Optional<StringAtHand> stringAtHand;
 
   private Job(Builder b) {
     this.routes = b.routes;
@@ -40,7 +42,9 @@ public final class Job {
     this.leadLimit = b.leadLimit;
     this.startMethod = b.startMethod;
     this.anchorSide = b.anchorSide;
-    this.clampInHeadZoneAllowed = b.clampInHeadZoneAllowed;
+    this.anchorMain = b.anchorMain;
+    this.clampInHeadZoneAllowed = b.clampInHeadZoneAllowed || b.anchorMain.isPresent();
+    this.stringAtHand = b.stringAtHand;
   }
 
   /** Starts with nothing said. */
@@ -110,9 +114,27 @@ public final class Job {
     return anchorSide;
   }
 
+  /**
+   * Which main of the anchor side is asked to be the anchor main, 1 or 2; empty for the one whose
+   * tail leaves at the throat.
+   */
+  public Optional<Integer> anchorMain() {
+    return anchorMain;
+  }
+
   /** Whether a starting clamp may be set outside in the head zone, which is warned of. */
   public boolean clampInHeadZoneAllowed() {
     return clampInHeadZoneAllowed;
+  }
+
+  /** The string that there is for the job; empty when that is not said. */
+  public Optional<StringAtHand> stringAtHand() {
+    return stringAtHand;
+  }
+
+  /** Whether only plans of two pieces serve: two different strings, or two lengths at hand. */
+  public boolean needsTwoPieces(Layout layout) {
+    return hybrid(layout) || stringAtHand.filter(StringAtHand::isPack).isPresent();
   }
 
   private static Force usualTension(Layout layout) {
@@ -152,7 +174,9 @@ public final class Job {
     private int leadLimit = 2;
     private Optional<StartMethod> startMethod = Optional.empty();
     private Optional<Side> anchorSide = Optional.empty();
+    private Optional<Integer> anchorMain = Optional.empty();
     private boolean clampInHeadZoneAllowed = false;
+    private Optional<StringAtHand> stringAtHand = Optional.empty();
 
     private Builder() {}
 
@@ -219,7 +243,7 @@ public final class Job {
     public Builder leadLimit(int mains) {
       if (mains < 1 || mains > 3) {
         throw new IllegalArgumentException(
-            "The lead limit (%d) must be from 1 to 3 mains.".formatted(mains));
+            "The lead limit (%s) must be from 1 to 3 mains.".formatted(mains));
       }
       leadLimit = mains;
       return this;
@@ -237,9 +261,30 @@ public final class Job {
       return this;
     }
 
+    /**
+     * Asks for the anchor main, wherever its tail leaves. This allows a starting clamp in the head
+     * zone, which is then warned of.
+     *
+     * @param main 1 or 2, counted from the long axis
+     * @throws IllegalArgumentException when it is neither
+     */
+    public Builder anchorMain(int main) {
+      if (main < 1 || main > 2) {
+        throw new IllegalArgumentException("The anchor main (%d) must be 1 or 2.".formatted(main));
+      }
+      anchorMain = Optional.of(main);
+      return this;
+    }
+
     /** Allows a starting clamp outside in the head zone, with a warning. */
     public Builder clampInHeadZoneAllowed(boolean value) {
       clampInHeadZoneAllowed = value;
+      return this;
+    }
+
+    /** Says what string there is, so that a plan tells whether it is enough. */
+    public Builder stringAtHand(StringAtHand value) {
+      stringAtHand = Optional.of(value);
       return this;
     }
 
@@ -247,13 +292,20 @@ public final class Job {
      * The job.
      *
      * @throws IllegalArgumentException when the start asked for needs a starting clamp and the
-     *     bench has none
+     *     bench has none, or when it always begins with main 1 and another is asked for
      */
     public Job build() {
       if (startMethod.filter(m -> m == StartMethod.ANCHOR_MAIN).isPresent()
           && bench.startingClamps() == 0) {
         throw new IllegalArgumentException(
             "The start (anchor-main) needs a starting clamp, and the bench has 0.\nMaybe ask for hand-held or doubled-clamp.");
+      }
+      if (anchorMain.filter(k -> k != 1).isPresent()
+          && startMethod.filter(m -> m != StartMethod.ANCHOR_MAIN).isPresent()) {
+        throw new IllegalArgumentException(
+            "The anchor main (2) must be 1 with the start "
+                + startMethod.get().word()
+                + ".\nMaybe ask for anchor-main.");
       }
       return new Job(this);
     }

@@ -58,6 +58,18 @@ public enum FindingCode {
       "mains-skip-missing",
       Severity.ERROR,
       "The layout does not say which holes the mains leave out."),
+  PATTERN_INFERRED(
+      "pattern-inferred",
+      Severity.NOTE,
+      "The skip rules were not stated and have been read off the holes."),
+  PATTERN_UNSURE(
+      "pattern-unsure",
+      Severity.ERROR,
+      "The skip rules are not stated, and the holes can be read in more than one way."),
+  PATTERN_NONE(
+      "pattern-none",
+      Severity.ERROR,
+      "The skip rules are not stated, and no pattern fits the holes."),
   MAINS_NO_HOLE("mains-no-hole", Severity.ERROR, "There are not enough holes for the mains."),
   MAIN_HOLE_BLOCKED("main-hole-blocked", Severity.ERROR, "A main needs a blocked hole."),
   OFFSETS_COUNT(
@@ -86,6 +98,15 @@ public enum FindingCode {
       "More holes are shared than are needed, and one choice among them was made."),
   SHARED_UNUSED("shared-unused", Severity.NOTE, "A shared hole carries one string only."),
 
+  SHARED_CANDIDATE(
+      "shared-candidate",
+      Severity.WARNING,
+      "A hole must take two strings, and the layout does not say that it can."),
+  TIE_OFF_CANDIDATE(
+      "tie-off-candidate",
+      Severity.WARNING,
+      "No tie-off hole is stated, and likely ones are taken for it."),
+
   SPAN_ALONE("span-alone", Severity.WARNING, "A main or a cross meets no other string."),
 
   // Start, direction and route.
@@ -97,8 +118,32 @@ public enum FindingCode {
       "start-clamp-head-zone",
       Severity.WARNING,
       "A starting clamp is set outside in the head zone."),
+  START_CLAMP_SLIPS(
+      "start-clamp-slips",
+      Severity.NOTE,
+      "The starting clamp does not hold the string, so the mains start without it."),
   CLAMP_AWAY(
       "clamp-away", Severity.NOTE, "A clamp is set away from the frame to leave crosses open."),
+
+  CLAMP_MAY_SLIP(
+      "clamp-may-slip", Severity.WARNING, "A clamp bears as much as it has let this string go at."),
+  CLAMP_UNTESTED("clamp-untested", Severity.NOTE, "A clamp bears more than it was tested to hold."),
+  CLAMP_NOT_CLEANED(
+      "clamp-not-cleaned",
+      Severity.WARNING,
+      "A clamp has slipped and was not cleaned and tested again."),
+  CLAMP_ALONE(
+      "clamp-alone", Severity.WARNING, "A floating clamp finds no tight neighbour to bite."),
+  MARK_ON_BEND(
+      "mark-on-bend",
+      Severity.WARNING,
+      "The starting clamp's mark may end on a bend in the head zone."),
+  ANCHOR_WEAKER(
+      "anchor-weaker", Severity.WARNING, "A knot is tied round the weaker string of a hybrid."),
+
+  // String.
+  STRING_SHORT("string-short", Severity.WARNING, "There is too little string at hand."),
+  STRING_TIGHT("string-tight", Severity.NOTE, "The string at hand may just be enough."),
 
   // Tension.
   TENSION_RANGE("tension-range", Severity.ERROR, "The tension range is empty."),

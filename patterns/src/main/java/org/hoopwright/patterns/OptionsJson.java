@@ -2,6 +2,7 @@ package org.hoopwright.patterns;
 
 import org.hoopwright.bench.Bench;
 import org.hoopwright.bench.Job;
+import org.hoopwright.bench.StringAtHand;
 import org.hoopwright.frame.Layout;
 import org.hoopwright.geometry.Side;
 import org.hoopwright.material.StringSpec;
@@ -32,10 +33,12 @@ final class OptionsJson {
     routes.direction().ifPresent(d -> options.put("direction", d.word()));
     routes.mainsStart().ifPresent(e -> options.put("mainsStart", e.word()));
     job.startMethod().ifPresent(m -> options.put("start", m.word()));
+    job.anchorMain().ifPresent(k -> options.put("anchorMain", k.intValue()));
     job.anchorSide().ifPresent(s -> options.put("anchorSide", word(s)));
     if (job.clampInHeadZoneAllowed()) {
       options.put("clampInHeadZone", JsonLines.truth(true));
     }
+    job.stringAtHand().ifPresent(s -> options.put("stringAtHand", atHand(s)));
     unusualSizes(options, bench);
     return options.end();
   }
@@ -48,6 +51,16 @@ final class OptionsJson {
           .put("gauge", each(mains.gauge().word(), crosses.gauge().word()))
           .put("material", each(mains.material().word(), crosses.material().word()));
     }
+  }
+
+  private static JsonLines atHand(StringAtHand string) {
+    JsonLines mains = JsonLines.tenths(string.mainsMm());
+    return string.crossesMm().isEmpty()
+        ? mains
+        : JsonLines.lineObject()
+            .put("mains", mains)
+            .put("crosses", JsonLines.tenths(string.crossesMm().getAsDouble()))
+            .end();
   }
 
   private static JsonLines each(String mains, String crosses) {
@@ -65,6 +78,12 @@ final class OptionsJson {
     }
     if (differs(bench.reachMm(), usual.reachMm())) {
       options.put("reach", JsonLines.tenths(bench.reachMm()));
+    }
+    if (bench.machineClampKind() != usual.machineClampKind()) {
+      options.put("clamps", bench.machineClampKind().word());
+    }
+    if (bench.tensioner() != usual.tensioner()) {
+      options.put("tensioner", bench.tensioner().word());
     }
   }
 

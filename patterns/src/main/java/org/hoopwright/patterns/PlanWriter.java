@@ -10,6 +10,7 @@ import org.hoopwright.bed.Span;
 import org.hoopwright.bed.SpanId;
 import org.hoopwright.bench.BenchPlan;
 import org.hoopwright.bench.Step;
+import org.hoopwright.bench.StringNeed;
 import org.hoopwright.replay.Estimates;
 import org.hoopwright.replay.Interval;
 
@@ -27,7 +28,8 @@ import org.hoopwright.replay.Interval;
  * <p>What a caller left open is left out: {@code sha256} without a layout file, {@code direction},
  * {@code mainsStart}, {@code start} and {@code anchorSide} of the options, the {@code maker} rank
  * of a layout that asks for nothing, a start's {@code clampOutside} and {@code mark} when it has
- * none. A bench that is not the usual one has its sizes in the options too.
+ * none, {@code stringAtHand} and {@code string} when nothing is said of what is at hand. A bench
+ * that is not the usual one has its sizes in the options too.
  */
 public final class PlanWriter {
 
@@ -44,7 +46,19 @@ public final class PlanWriter {
    *     built in code
    */
   public static String write(Plan plan, Optional<String> layoutSha256) {
-    return json(plan, layoutSha256, true).document();
+    return write(plan, layoutSha256, false);
+  }
+
+  /**
+   * A plan with all its steps.
+   *
+   * @param plan the plan
+   * @param layoutSha256 the SHA-256 of the layout file's bytes in hex digits; empty for a layout
+   *     built in code
+   * @param forces whether the plan has its {@code forces} after each step
+   */
+  public static String write(Plan plan, Optional<String> layoutSha256, boolean forces) {
+    return json(plan, layoutSha256, true, forces).document();
   }
 
   /**
@@ -57,12 +71,13 @@ public final class PlanWriter {
    */
   public static String writeAll(List<Plan> plans, Optional<String> layoutSha256, boolean steps) {
     return JsonLines.object()
-        .put("plans", JsonLines.lines(plans, p -> json(p, layoutSha256, steps)))
+        .put("plans", JsonLines.lines(plans, p -> json(p, layoutSha256, steps, false)))
         .end()
         .document();
   }
 
-  private static JsonLines json(Plan plan, Optional<String> layoutSha256, boolean steps) {
+  private static JsonLines json(
+      Plan plan, Optional<String> layoutSha256, boolean steps, boolean forces) {
     BenchPlan bench = plan.bench();
     Bed bed = bench.bed();
     JsonLines.Members layout = JsonLines.lineObject().put("name", bed.layout().name());
@@ -75,15 +90,34 @@ public final class PlanWriter {
             .put("holes", holes(bed))
             .put("spans", JsonLines.lines(bed.spans(), PlanWriter::span))
             .put("route", RouteJson.route(plan))
-            .put("pieces", RouteJson.pieces(bench))
-            .put("start", RouteJson.start(bench.start()))
-            .put("weave", weave(bed));
+            .put("pieces", RouteJson.pieces(bench));
+    List<StringNeed> needs = StringNeed.of(bench);
+    if (!needs.isEmpty()) {
+      all.put("string", JsonLines.lines(needs, PlanWriter::need));
+    }
+    all.put("start", RouteJson.start(bench.start())).put("weave", weave(bed));
     if (steps) {
       all.put("steps", steps(bench.steps()));
     }
-    return all.put("estimates", estimates(plan.estimates()))
-        .put("cautions", JsonLines.lines(plan.cautions(), JsonLines::text))
+    all.put("estimates", estimates(plan.estimates()));
+    if (forces) {
+      all.put("forces", ForcesJson.of(bench));
+    }
+    return all.put("cautions", JsonLines.lines(plan.cautions(), JsonLines::text))
         .put("findings", JsonLines.lines(plan.findings(), FindingJson::of))
+        .end();
+  }
+
+  private static JsonLines need(StringNeed need) {
+    return JsonLines.lineObject()
+        .put("pieces", JsonLines.line(need.pieces().stream().map(JsonLines::number).toList()))
+        .put(
+            "need",
+            JsonLines.line(
+                List.of(JsonLines.tenths(need.leastMm()), JsonLines.tenths(need.mostMm()))))
+        .put("atHand", JsonLines.tenths(need.atHandMm()))
+        .put("verdict", need.verdict().word())
+        .put("jobs", need.jobs())
         .end();
   }
 

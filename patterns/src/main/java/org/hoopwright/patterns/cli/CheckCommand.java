@@ -54,7 +54,7 @@ final class CheckCommand implements Callable<Integer> {
       names = "--format",
       paramLabel = "FORMAT",
       description = "How findings are written: ${COMPLETION-CANDIDATES}; default ${DEFAULT-VALUE}.")
-  private Format format = Format.text;
+  private FindingsFormat format = FindingsFormat.text;
 
   @Option(
       names = "--fail-on",
@@ -86,7 +86,7 @@ final class CheckCommand implements Callable<Integer> {
       }
     }
     session.console().result(report.text());
-    if (format == Format.text) {
+    if (format == FindingsFormat.text) {
       session.console().message(report.summary());
     }
     return unreadable > 0
@@ -97,7 +97,7 @@ final class CheckCommand implements Callable<Integer> {
   /** Everything found about a file: its text, its layout, its bed and whether it has a route. */
   static List<Finding> findings(ReadResult read) {
     List<Finding> all = new ArrayList<>(read.findings());
-    read.checkable().ifPresent(layout -> all.addAll(Hoopwright.check(layout)));
+    read.draft().ifPresent(draft -> all.addAll(Hoopwright.check(draft)));
     return Findings.sorted(all);
   }
 }

@@ -9,20 +9,24 @@ import org.hoopwright.patterns.CheckedFile;
 import org.hoopwright.patterns.FindingsJson;
 import org.hoopwright.patterns.FindingsText;
 import org.hoopwright.patterns.ReadResult;
+import org.hoopwright.patterns.draw.FindingsPage;
 
 /** The findings of one or more files, as results. Not thread-safe. */
 final class FindingsReport {
 
-  private final Format format;
+  private final FindingsFormat format;
   private final List<CheckedFile> files = new ArrayList<>();
+  private final List<FindingsPage.Checked> pages = new ArrayList<>();
 
-  FindingsReport(Format format) {
+  FindingsReport(FindingsFormat format) {
     this.format = format;
   }
 
   /** Adds a file with everything that was found about it. */
   void add(ReadResult file, List<Finding> findings) {
-    files.add(new CheckedFile(file.fileName(), file.text(), findings));
+    CheckedFile checked = new CheckedFile(file.fileName(), file.text(), findings);
+    files.add(checked);
+    pages.add(new FindingsPage.Checked(file.fileName(), file.checkable(), checked.findings()));
   }
 
   /** All findings of all files. */
@@ -32,7 +36,11 @@ final class FindingsReport {
 
   /** The report in its format; empty text when it is for people and there is nothing to say. */
   String text() {
-    return format == Format.json ? FindingsJson.of(files) : FindingsText.of(files);
+    return switch (format) {
+      case text -> FindingsText.of(files);
+      case json -> FindingsJson.of(files);
+      case html -> FindingsPage.html(pages);
+    };
   }
 
   /** For example {@code 2 files: 0 errors, 1 warning, 0 notes.} */

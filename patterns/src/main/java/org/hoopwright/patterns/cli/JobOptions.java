@@ -4,20 +4,24 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.hoopwright.bench.Bench;
 import org.hoopwright.bench.Job;
 import org.hoopwright.bench.StartMethod;
+import org.hoopwright.bench.StringAtHand;
 import org.hoopwright.frame.Direction;
 import org.hoopwright.frame.Layout;
+import org.hoopwright.geometry.Side;
 import org.hoopwright.material.Gauge;
 import org.hoopwright.material.Material;
 import org.hoopwright.material.StringSpec;
 import org.hoopwright.route.RouteRequest;
 import org.hoopwright.units.Force;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.Spec;
 
 /** The options that say what is to be done: string, tension, bench and routes. */
@@ -66,16 +70,35 @@ final class JobOptions {
   private @Nullable String material;
 
   @Option(
+      names = "--at-hand",
+      paramLabel = "LENGTH",
+      description =
+          "String at hand with its unit (m, ft, mm, in), such as 12m: a set, or what a reel holds;"
+              + " MAINS/CROSSES for a pack of two pieces, such as 22ft/18ft. The plan then tells"
+              + " whether it is enough.")
+  private @Nullable String atHand;
+
+  @Option(
       names = "--start",
       paramLabel = "METHOD",
       description = "How the mains start: anchor-main, hand-held or doubled-clamp.")
   private @Nullable String start;
 
   @Option(
-      names = "--start-clamps",
-      paramLabel = "N",
-      description = "Starting clamps at hand, 0 to 2; default 1.")
-  private @Nullable Integer startClamps;
+      names = "--anchor-main",
+      paramLabel = "1|2",
+      description =
+          "The main that is held first, wherever its tail leaves; left out: the one whose tail"
+              + " leaves at the throat.")
+  private @Nullable Integer anchorMain;
+
+  @Option(
+      names = "--anchor-side",
+      paramLabel = "SIDE",
+      description = "The side of that main: left or right; left out: the short side.")
+  private @Nullable String anchorSide;
+
+  @Mixin private BenchOptions bench = new BenchOptions();
 
   @Option(
       names = "--run-limit",
@@ -114,6 +137,17 @@ final class JobOptions {
     }
   }
 
+  /** The first of these options that the call has, as it is named; for commands that take none. */
+  Optional<String> firstGiven() {
+    ParseResult call = spec.commandLine().getParseResult();
+    return spec.mixins().values().stream()
+        .filter(mixin -> mixin.userObject() == this)
+        .flatMap(mixin -> mixin.options().stream())
+        .map(OptionSpec::longestName)
+        .filter(call::hasMatchedOption)
+        .findFirst();
+  }
+
   /**
    * The job for a layout.
    *
@@ -126,9 +160,12 @@ final class JobOptions {
       builder.strings(string(usual, 0), string(usual, 1));
     }
     Job job = builder.build();
-    if (job.hybrid(layout) && job.routes().pieces().orElse(2) == 1) {
+    if (job.needsTwoPieces(layout) && job.routes().pieces().orElse(2) == 1) {
       throw wrong(
-          "one piece cannot be of two strings; leave out --pieces 1, or name one string only.");
+          job.hybrid(layout)
+              ? "one piece cannot be of two strings; leave out --pieces 1, or name one string only."
+              : "one piece cannot be cut from a pack of two; leave out --pieces 1, or name one"
+                  + " length only.");
     }
     return job;
   }
@@ -138,14 +175,21 @@ final class JobOptions {
       Job.Builder job = Job.builder().routes(routes());
       force("--tension", tension).ifPresent(job::mainsTension);
       force("--cross-tension", crossTension).ifPresent(job::crossesTension);
-      if (startClamps != null) {
-        job.bench(Bench.builder().startingClamps(startClamps).build());
+      job.bench(bench.bench());
+      if (anchorMain != null) {
+        job.anchorMain(anchorMain);
       }
+      word("--anchor-side", anchorSide, JobOptions::side, Side.values(), JobOptions::word)
+          .ifPresent(job::anchorSide);
       if (leadLimit != null) {
         job.leadLimit(leadLimit);
       }
+      if (atHand != null) {
+        job.stringAtHand(stringAtHand(atHand));
+      }
       word("--start", start, StartMethod::ofWord, StartMethod.values(), StartMethod::word)
           .ifPresent(job::startMethod);
+      job.build(); // it refuses what contradicts itself
       return job;
     } catch (IllegalArgumentException e) {
       // The builders refuse a number that is out of its range, and say which and why.
@@ -166,13 +210,21 @@ final class JobOptions {
     if (knotLimit != null) {
       routes.knotLimit(knotLimit);
     }
-    if (startClamps != null) {
-      routes.startingClamps(startClamps);
+    if (bench.startClamps != null) {
+      routes.startingClamps(bench.startClamps);
     }
     if (maxNodes != null) {
       routes.maxNodes(maxNodes);
     }
     return routes.build();
+  }
+
+  private static Optional<Side> side(String word) {
+    return Arrays.stream(Side.values()).filter(s -> word(s).equals(word)).findFirst();
+  }
+
+  private static String word(Side side) {
+    return side == Side.LEFT ? "left" : "right";
   }
 
   /** The string of the mains (0) or of the crosses (1). */
@@ -216,6 +268,24 @@ final class JobOptions {
             ? "write " + number + "N, " + number + "lbf or " + number + "kgf."
             : "write it like 245N, 55lbf or 24.9kgf.";
     throw wrong(option + " (" + value + ") must be a number with its unit: " + wayOut);
+  }
+
+  private StringAtHand stringAtHand(String value) {
+    double mains = length(part("--at-hand", value, 0).orElseThrow());
+    return value.contains(HYBRID)
+        ? StringAtHand.pack(mains, length(part("--at-hand", value, 1).orElseThrow()))
+        : StringAtHand.one(mains);
+  }
+
+  private double length(String value) {
+    return StringLength.mm(value)
+        .orElseThrow(
+            () ->
+                wrong(
+                    "--at-hand ("
+                        + value
+                        + ") must be a number with its unit: write it like 12m, 40ft or"
+                        + " 22ft/18ft."));
   }
 
   private <T> Optional<T> word(

@@ -12,12 +12,11 @@ import org.hoopwright.bench.Job;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.FindingCode;
 import org.hoopwright.finding.Findings;
-import org.hoopwright.frame.Layout;
+import org.hoopwright.patterns.ForceTable;
 import org.hoopwright.patterns.PlanSheet;
 import org.hoopwright.patterns.PlanWriter;
 import org.hoopwright.patterns.ReadResult;
 import org.hoopwright.patterns.RouteTable;
-import org.hoopwright.patterns.UnreadableFile;
 import org.hoopwright.route.RankedRoute;
 import org.hoopwright.route.RouteResult;
 import org.jspecify.annotations.Nullable;
@@ -68,6 +67,11 @@ final class PlanCommand implements Callable<Integer> {
       description = "With --all: give every route's steps too. One plan always has its steps.")
   private boolean steps;
 
+  @Option(
+      names = "--forces",
+      description = "Add what strings, clamps, knots and hoop are estimated to bear at each step.")
+  private boolean forces;
+
   PlanCommand(Session session) {
     this.session = session;
   }
@@ -75,26 +79,10 @@ final class PlanCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     checkCall();
-    ReadResult read;
-    try {
-      read = LayoutInput.read(file, session.streams());
-    } catch (UnreadableFile e) {
-      session.console().message("hoopwright plan: " + e.getMessage());
-      return ExitCode.FILE;
-    }
-    Optional<Layout> layout = read.layout();
-    if (layout.isEmpty()) {
-      return noPlan(read, CheckCommand.findings(read));
-    }
-    Job job = options.job(layout.get());
-    Outcome outcome = Hoopwright.plan(layout.get(), job);
-    if (outcome instanceof Outcome.Planned planned) {
-      return planned(read, planned, job);
-    }
-    if (outcome instanceof Outcome.GaveUp gaveUp) {
-      return gaveUp(gaveUp);
-    }
-    return noPlan(read, withFile(read, outcome.findings()));
+    Planning planning = new Planning(session, "plan");
+    FindingsReport findings =
+        new FindingsReport(format == Format.json ? FindingsFormat.json : FindingsFormat.text);
+    return planning.read(file, r -> planning.plan(r, options, findings, this::planned));
   }
 
   private void checkCall() {
@@ -104,44 +92,30 @@ final class PlanCommand implements Callable<Integer> {
           spec.commandLine(),
           (limit != null ? "--limit" : "--steps") + " goes with --all only; add --all.");
     }
+    if (all && forces) {
+      throw new ParameterException(
+          spec.commandLine(), "--forces goes with one plan only; leave out --all.");
+    }
     if (limit != null && limit < 1) {
       throw new ParameterException(
           spec.commandLine(), "--limit (" + limit + ") must be 1 or more.");
     }
   }
 
-  private int noPlan(ReadResult read, List<Finding> findings) {
-    FindingsReport report = new FindingsReport(format);
-    report.add(read, findings);
-    session.console().result(report.text());
-    session.console().message("hoopwright plan: there is no plan for " + read.fileName() + ".");
-    return ExitCode.FINDINGS;
-  }
-
-  private int gaveUp(Outcome.GaveUp gaveUp) {
-    RouteResult routes = gaveUp.routes();
-    session
-        .console()
-        .message(
-            "hoopwright plan: gave up at the limit of "
-                + routes.request().maxNodes()
-                + " nodes, with "
-                + routes.ranked().size()
-                + " of the routes found so far.\nMaybe raise it with --max-nodes.");
-    return ExitCode.GAVE_UP;
-  }
-
-  private int planned(ReadResult read, Outcome.Planned planned, Job job) {
-    Optional<String> sha256 = Optional.of(read.sha256());
-    Plan best = withFindings(planned.best(), withFile(read, planned.findings()));
+  private int planned(Planning.Made made) {
+    Optional<String> sha256 = Optional.of(made.read().sha256());
     if (all) {
-      everyRoute(read, planned, job, sha256);
+      everyRoute(made.read(), made.outcome(), made.job(), sha256);
     } else {
+      Plan best = made.best();
       session
           .console()
-          .result(format == Format.json ? PlanWriter.write(best, sha256) : PlanSheet.of(best));
+          .result(
+              format == Format.json
+                  ? PlanWriter.write(best, sha256, forces)
+                  : PlanSheet.of(best) + (forces ? "\n" + ForceTable.of(best) : ""));
     }
-    return Findings.hasErrors(best.findings()) ? ExitCode.FINDINGS : ExitCode.DONE;
+    return made.exitCode();
   }
 
   private void everyRoute(
@@ -166,7 +140,7 @@ final class PlanCommand implements Callable<Integer> {
   /** The plan of each route that has one; of the others a message says so. */
   private List<Plan> plans(ReadResult read, Bed bed, List<RankedRoute> ranked, Job job) {
     List<Finding> ofLayout =
-        withFile(read, Hoopwright.check(bed.layout())).stream()
+        Planning.withFile(read, Hoopwright.check(bed.layout())).stream()
             .filter(f -> f.code() != FindingCode.NO_ROUTE) // this job's limits let one through
             .toList();
     List<Plan> plans = new ArrayList<>();
@@ -175,7 +149,7 @@ final class PlanCommand implements Callable<Integer> {
       if (plan.isPresent()) {
         List<Finding> findings = new ArrayList<>(ofLayout);
         findings.addAll(plan.get().findings());
-        plans.add(withFindings(plan.get(), Findings.sorted(findings)));
+        plans.add(Planning.withFindings(plan.get(), Findings.sorted(findings)));
       } else {
         session
             .console()
@@ -185,15 +159,5 @@ final class PlanCommand implements Callable<Integer> {
       }
     }
     return plans;
-  }
-
-  private static List<Finding> withFile(ReadResult read, List<Finding> findings) {
-    List<Finding> together = new ArrayList<>(read.findings());
-    together.addAll(findings);
-    return Findings.sorted(together);
-  }
-
-  private static Plan withFindings(Plan plan, List<Finding> findings) {
-    return new Plan(plan.bench(), plan.ranked(), plan.estimates(), plan.cautions(), findings);
   }
 }

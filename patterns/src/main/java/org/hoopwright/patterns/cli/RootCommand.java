@@ -19,7 +19,8 @@ import picocli.CommandLine.Spec;
       "First steps:",
       "  hoopwright new > frame.json     a layout to fill in",
       "  hoopwright check frame.json     what is wrong with it",
-      "  hoopwright plan frame.json      how to string it"
+      "  hoopwright plan frame.json      how to string it",
+      "  hoopwright sheet frame.json -o frame.html   the same, with drawings, for the bench"
     })
 final class RootCommand implements Runnable {
   @Spec private CommandSpec spec = CommandSpec.create();

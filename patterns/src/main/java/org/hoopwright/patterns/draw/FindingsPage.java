@@ -41,9 +41,9 @@ public final class FindingsPage {
 
   /** The page for these files, in UTF-8. */
   public static String html(List<Checked> files) {
-    Element body = Element.of("body").add(Element.of("h1").text("Findings"));
+    Element main = Element.of("main").add(Element.of("h1").text("Findings"));
     for (int i = 0; i < files.size(); i++) {
-      body.add(section(files.get(i), "f" + (i + 1) + "-"));
+      main.add(section(files.get(i), "f" + (i + 1) + "-"));
     }
     return "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"UTF-8\">\n"
         + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n"
@@ -51,7 +51,7 @@ public final class FindingsPage {
         + "style-src 'unsafe-inline'\">\n<title>Findings</title>\n<style>\n"
         + STYLE
         + "</style>\n</head>\n"
-        + Markup.of(body)
+        + Markup.of(Element.of("body").add(main))
         + "\n</html>\n";
   }
 

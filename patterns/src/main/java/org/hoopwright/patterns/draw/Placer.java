@@ -15,17 +15,29 @@ final class Placer {
   private static final double STEP = 4;
   private static final double GAP = 1;
 
+  /** How far from where it is wanted a label may move to leave avoided places free. */
+  private static final double DETOUR = 70;
+
   private final List<Box> taken = new ArrayList<>();
+  private final List<Box> avoided = new ArrayList<>();
 
   /** Keeps labels away from here. */
   void take(Box box) {
     taken.add(box);
   }
 
+  /** Keeps labels on lines away from here, as long as there is room elsewhere. */
+  void avoid(Box box) {
+    avoided.add(box);
+  }
+
   private boolean free(Box box) {
-    Box grown = box.grown(GAP);
-    for (Box t : taken) {
-      if (t.overlaps(grown)) {
+    return clear(taken, box.grown(GAP));
+  }
+
+  private static boolean clear(List<Box> boxes, Box box) {
+    for (Box b : boxes) {
+      if (b.overlaps(box)) {
         return false;
       }
     }
@@ -63,14 +75,24 @@ final class Placer {
    * @return the place, or empty when the line is full
    */
   Optional<Box> onLine(Point a, Point b, double at, double width, double height) {
+    Optional<Box> best = onLine(a, b, at, width, height, DETOUR, true);
+    return best.isPresent()
+        ? best
+        : onLine(a, b, at, width, height, Double.POSITIVE_INFINITY, false);
+  }
+
+  private Optional<Box> onLine(
+      Point a, Point b, double at, double width, double height, double reach, boolean choosy) {
     double length = a.distanceTo(b);
     for (int i = 0; i * 3 <= 2 * length; i++) {
-      double d = at + (i % 2 == 0 ? 1 : -1) * ((i + 1) / 2) * 3.0;
-      if (d < 0 || d > length) {
+      int step = (i + 1) / 2;
+      double away = 3.0 * step;
+      double d = at + (i % 2 == 0 ? 1 : -1) * away;
+      if (d < 0 || d > length || away > reach) {
         continue;
       }
       Box box = Box.around(Point.interpolate(a, b, d / length), width, height);
-      if (free(box)) {
+      if (free(box) && (!choosy || clear(avoided, box))) {
         taken.add(box);
         return Optional.of(box);
       }

@@ -15,6 +15,7 @@ final class Scene {
     FRAME,
     ZONES,
     SPANS,
+    PLATES,
     RUNS,
     HOLES,
     MARKS,
@@ -115,7 +116,23 @@ final class Scene {
     double width = Words.width(text, size) * (look.contains("bold") ? Words.BOLD : 1);
     return placer
         .onLine(a, b, at, width, size * LINE)
-        .map(box -> textIn(Layer.LABELS, id, text, look, size, box));
+        .map(
+            box -> {
+              plate(box);
+              return textIn(Layer.LABELS, id, text, look, size, box);
+            });
+  }
+
+  /** Hides the line under a label, so that it does not strike the letters through. */
+  private void plate(Box box) {
+    add(
+        Layer.PLATES,
+        Element.of("rect")
+            .attr("class", "plate")
+            .attr("x", box.minX() - 1)
+            .attr("y", box.minY())
+            .attr("width", box.width() + 2)
+            .attr("height", box.height()));
   }
 
   /** Writes a text in the middle of a box. */

@@ -13,6 +13,7 @@ import org.hoopwright.geometry.Point;
 final class SpansLayer {
 
   private static final double GAP = 5.5;
+  private static final double CROSSING = 4;
 
   private final Scene scene;
   private final FrameShape shape;
@@ -25,7 +26,7 @@ final class SpansLayer {
   }
 
   /**
-   * Draws all spans.
+   * Draws all spans; labels then keep away from where they cross, as far as they can.
    *
    * @param finish adds to a span's element what its stage knows about it: how it looks
    */
@@ -38,6 +39,9 @@ final class SpansLayer {
               .attr("class", "span " + (span.id().isMain() ? "main" : "cross") + look.classes())
               .attr("d", line(span));
       look.data().forEach(path::attr);
+      if (span.id().isCross()) {
+        keepCrossingsClear(span);
+      }
       scene.add(
           Scene.Layer.SPANS,
           path.title(
@@ -48,6 +52,16 @@ final class SpansLayer {
                   + " to "
                   + span.to()
                   + "."));
+    }
+  }
+
+  private void keepCrossingsClear(Span span) {
+    Point a = shape.mouth(span.from()).inner();
+    Point b = shape.mouth(span.to()).inner();
+    for (Crossing c : bed.crossings(span.id())) {
+      double part = span.lengthMm() <= 0 ? 0 : c.fromLeftMm() / span.lengthMm();
+      Point at = Point.interpolate(a, b, Math.max(0, Math.min(1, part)));
+      scene.placer().avoid(Box.around(at, CROSSING, CROSSING));
     }
   }
 

@@ -29,7 +29,7 @@ final class Style {
       .hw .hole.blocked rect{fill:var(--ink);stroke:var(--ink)}
       .hw .hole.blocked .cross-out{stroke:var(--paper);stroke-width:2.2;fill:none}
       .hw .span{fill:none;stroke:var(--long);stroke-width:3;stroke-linejoin:round}
-      .hw .span.cross{stroke:var(--short)}
+      .hw .span.cross{stroke:var(--short);stroke-width:2.2}
       .hw .span.end-short{stroke:var(--short);stroke-width:4.4}
       .hw .span.end-long{stroke:var(--long);stroke-width:2.6}
       .hw .span.end-finish{stroke:var(--finish);stroke-width:3.2}
@@ -40,6 +40,7 @@ final class Style {
       .hw .run.end-finish .line{stroke:var(--finish)}
       .hw .arrow.end-finish,.hw .run.end-finish .arrow{fill:var(--finish)}
       .hw .leader{fill:none;stroke:var(--quiet);stroke-width:.8}
+      .hw .plate{fill:var(--paper)}
       .hw .span-name,.hw .pass,.hw .hole-name,.hw .knot-name{paint-order:stroke;\
       stroke:var(--paper);stroke-width:4;stroke-linejoin:round}
       .hw .knot .ball{fill:var(--ink);stroke:var(--paper);stroke-width:1.2}

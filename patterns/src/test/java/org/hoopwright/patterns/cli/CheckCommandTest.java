@@ -81,6 +81,18 @@ class CheckCommandTest {
   }
 
   @Test
+  void htmlMarksFindingsOnADrawingOfEachFile() throws IOException {
+    Call call = Call.of("check", "--format=html", file("a.json", GOOD), file("b.json", WRONG));
+
+    assertThat(call.code()).isEqualTo(ExitCode.FINDINGS);
+    assertThat(call.err()).isEmpty();
+    assertThat(call.out())
+        .startsWith("<!DOCTYPE html>")
+        .contains("a.json</h2><p>Nothing was found.</p><svg", "line 7, column 11", "[wrong-value]")
+        .endsWith("</html>\n");
+  }
+
+  @Test
   void unreadableFilesDoNotHideOthers() throws IOException {
     String wrong = file("b.json", WRONG);
     Call call = Call.of("check", folder.resolve("none.json").toString(), folder.toString(), wrong);

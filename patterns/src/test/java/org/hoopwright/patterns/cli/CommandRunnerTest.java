@@ -29,7 +29,7 @@ class CommandRunnerTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "check", "plan", "new", "samples"})
+  @ValueSource(strings = {"", "check", "plan", "draw", "sheet", "new", "samples"})
   void helpsWithEveryCommandAndListsTheExitCodes(String command) {
     Call call = command.isEmpty() ? Call.of("--help") : Call.of(command, "--help");
 

@@ -57,6 +57,8 @@ class RepeatableTest {
             new String[] {"plan", "sample:willowbank-teaching", "--all"},
             new String[] {"plan", "sample:willowbank-teaching", "--direction", "INVALID"},
             new String[] {"plan", "--help"},
+            new String[] {"draw", "sample:willowbank-teaching", "--step=5", "-o", "-"},
+            new String[] {"sheet", "sample:willowbank-teaching", "-o", "-"},
             new String[] {"check", "sample:willowbank-squash", "--format", "json"});
     Locale before = Locale.getDefault();
     try {

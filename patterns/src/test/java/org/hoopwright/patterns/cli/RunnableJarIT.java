@@ -58,6 +58,18 @@ class RunnableJarIT {
   }
 
   @Test
+  void drawsAndWritesTheSheet() throws Exception {
+    Path svg = folder.resolve("a frame.svg");
+    Path html = folder.resolve("sheet.html");
+
+    assertThat(run("draw", "-", "--step=0", "-o", svg.toString())).isEqualTo(new Call(0, "", ""));
+    assertThat(run("sheet", "-", "-o", html.toString())).isEqualTo(new Call(0, "", ""));
+    assertThat(Files.readString(svg, UTF_8)).startsWith("<?xml").endsWith("</svg>\n");
+    assertThat(Files.readString(html, UTF_8)).startsWith("<!DOCTYPE html>").contains("<svg");
+    assertThat(run("sheet", "-", "-o", folder.toString()).code()).isEqualTo(ExitCode.FILE);
+  }
+
+  @Test
   void exitsWithTheCodeOfTheCall() throws Exception {
     assertThat(run("check", "sample:willowbank-100").code()).isZero();
     assertThat(run("plan", "-", "--run-limit", "1").code()).isEqualTo(ExitCode.FINDINGS);

@@ -8,9 +8,16 @@ import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.util.Base64;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.hoopwright.Hoopwright;
+import org.hoopwright.Plan;
+import org.hoopwright.bed.StatedAssignment;
 import org.hoopwright.bench.BenchPlan;
+import org.hoopwright.bench.Job;
+import org.hoopwright.frame.Layout;
+import org.hoopwright.testing.Willowbank;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -64,7 +71,21 @@ class BrowserTest {
   @Test
   void theSheetIsAccessible() throws Exception {
     BenchPlan plan = SamplePlans.of("willowbank-teaching");
-    String html = BenchSheet.of(plan, BenchSheetTest.CAUTIONS, List.of()).html();
+    assertAccessible(BenchSheet.of(plan, BenchSheetTest.CAUTIONS, List.of()).html());
+  }
+
+  @Test
+  void thePageOfFindingsIsAccessible() throws Exception {
+    Layout layout = Willowbank.hundred().blocked("L7H", "R4T").build();
+    assertAccessible(
+        FindingsPage.html(
+            List.of(
+                new FindingsPage.Checked(
+                    "a.json", Optional.of(layout), StatedAssignment.assign(layout).findings()),
+                new FindingsPage.Checked("b.json", Optional.empty(), List.of()))));
+  }
+
+  private void assertAccessible(String html) throws Exception {
     String axe;
     try (InputStream in = ClassLoader.getSystemResourceAsStream("axe.min.js")) {
       axe = new String(in.readAllBytes(), StandardCharsets.UTF_8);
@@ -80,6 +101,36 @@ class BrowserTest {
             });
             """);
     assertThat(result).containsPattern("rules passed=[1-9][0-9]").endsWith("violations=");
+  }
+
+  /** What a browser makes of a name is no element, and runs nothing: a script would change it. */
+  @Test
+  void aNameInjectsNothing() throws Exception {
+    String evil =
+        "</script></title></style></svg><img src=x onerror=\"document.title='HIT'\">"
+            + "<script>document.title='HIT'</script>";
+    Layout layout =
+        Layout.builder(evil)
+            .hoop(Willowbank.teaching().build().hoop())
+            .holes(4, 4)
+            .tieOff("1H", "1T")
+            .mains(4)
+            .mainsSkip()
+            .crosses(4)
+            .build();
+    Plan plan = Hoopwright.plan(layout, Job.standard()).plan().orElseThrow();
+    for (String page :
+        List.of(
+            BenchSheet.of(plan).html(),
+            FindingsPage.html(
+                List.of(new FindingsPage.Checked(evil, Optional.of(layout), plan.findings()))),
+            "<!DOCTYPE html><html><head><title>t</title></head><body>"
+                + Drawing.route(plan.bench().bed(), plan.bench().route()).inline()
+                + "</body></html>")) {
+      String shown = browser.page(page).out();
+      assertThat(shown).contains("onerror=", "</body>").doesNotContain("<img", ">HIT");
+      assertThat(shown.split("<script", -1).length).isEqualTo(page.split("<script", -1).length);
+    }
   }
 
   @ParameterizedTest
@@ -130,6 +181,9 @@ class BrowserTest {
     String page =
         (html.substring(0, end) + added + html.substring(end))
             .replace("script-src ", "script-src" + hashes + " ");
+    if (!page.contains("script-src")) {
+      page = page.replace("default-src 'none';", "default-src 'none'; script-src" + hashes + ";");
+    }
     Chromium.Result result = browser.page(page);
     assertThat(result.log()).doesNotContain("CONSOLE");
     Matcher m =

@@ -89,6 +89,28 @@ final class Picture {
     return texts;
   }
 
+  /** What is wrong with where texts stand: one over another, or off the page. */
+  List<String> textFaults() {
+    Box page = page();
+    List<Text> texts = texts().stream().filter(t -> !t.text().isEmpty()).toList();
+    List<String> faults = new ArrayList<>();
+    for (int i = 0; i < texts.size(); i++) {
+      Box a = texts.get(i).box();
+      if (a.minX() < page.minX()
+          || a.maxX() > page.maxX()
+          || a.minY() < page.minY()
+          || a.maxY() > page.maxY()) {
+        faults.add(texts.get(i) + " leaves the page");
+      }
+      for (int j = i + 1; j < texts.size(); j++) {
+        if (a.overlaps(texts.get(j).box())) {
+          faults.add(texts.get(i) + " overlaps " + texts.get(j));
+        }
+      }
+    }
+    return faults;
+  }
+
   private static String own(Element e) {
     StringBuilder text = new StringBuilder();
     for (int i = 0; i < e.getChildNodes().getLength(); i++) {
