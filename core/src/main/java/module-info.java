@@ -12,6 +12,7 @@ module org.hoopwright {
   exports org.hoopwright.finding;
   exports org.hoopwright.frame;
   exports org.hoopwright.geometry;
+  exports org.hoopwright.judgement;
   exports org.hoopwright.material;
   exports org.hoopwright.replay;
   exports org.hoopwright.route;

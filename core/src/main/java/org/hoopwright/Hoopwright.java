@@ -16,6 +16,7 @@ import org.hoopwright.finding.Findings;
 import org.hoopwright.frame.Layout;
 import org.hoopwright.frame.LayoutCheck;
 import org.hoopwright.frame.TensionRange;
+import org.hoopwright.judgement.Judgement;
 import org.hoopwright.replay.Breach;
 import org.hoopwright.replay.ForceEstimate;
 import org.hoopwright.replay.Replay;
@@ -179,6 +180,7 @@ public final class Hoopwright {
     List<Finding> findings = new ArrayList<>(known);
     findings.addAll(plan.findings());
     findings.addAll(planFindings(plan));
+    findings.addAll(Judgement.findings(plan));
     return Optional.of(
         new Plan(plan, ranked, ForceEstimate.of(plan), Cautions.USUAL, Findings.sorted(findings)));
   }

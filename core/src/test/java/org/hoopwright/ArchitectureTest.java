@@ -89,8 +89,10 @@ class ArchitectureTest {
               "bench", Set.of("units", "geometry", "material", "finding", "frame", "bed", "route")),
           Map.entry(
               "replay",
-              Set.of(
-                  "units", "geometry", "material", "finding", "frame", "bed", "route", "bench")));
+              Set.of("units", "geometry", "material", "finding", "frame", "bed", "route", "bench")),
+          Map.entry(
+              "judgement",
+              Set.of("units", "material", "finding", "frame", "bed", "route", "bench", "replay")));
 
   @Test
   void arrowsPointOneWay() {

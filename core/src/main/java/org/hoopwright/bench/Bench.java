@@ -1,11 +1,15 @@
 package org.hoopwright.bench;
 
+import java.util.List;
+import java.util.Optional;
+import org.hoopwright.material.StringSpec;
+
 /**
- * What is at hand at the bench. Immutable; {@link #builder()} starts with the defaults: two machine
- * clamps, one starting clamp.
+ * What is at hand at the bench. Immutable; {@link #builder()} starts with the defaults: two fixed
+ * machine clamps, one starting clamp, a constant pull, and nothing tested.
  *
- * <p>Machine clamps sit inside the hoop only. A clamp takes 12 mm of the string it bites; both
- * numbers below are our choice, as no published value was found.
+ * <p>Machine clamps sit inside the hoop only. Sizes, distances and drawbacks are our choice, as no
+ * published value was found. What a clamp holds is never assumed: it comes from {@link BenchTest}s.
  */
 public final class Bench {
 
@@ -14,6 +18,12 @@ public final class Bench {
   private final double clampLengthMm;
   private final double clampDistanceMm;
   private final double reachMm;
+  private final MachineClampKind machineClampKind;
+  private final Tensioner tensioner;
+  private final double leastDrawbackMm;
+  private final double mostDrawbackMm;
+  private final List<BenchTest> machineClampTests;
+  private final List<BenchTest> startingClampTests;
 
   private Bench(Builder b) {
     this.machineClamps = b.machineClamps;
@@ -21,6 +31,12 @@ public final class Bench {
     this.clampLengthMm = b.clampLengthMm;
     this.clampDistanceMm = b.clampDistanceMm;
     this.reachMm = b.reachMm;
+    this.machineClampKind = b.machineClampKind;
+    this.tensioner = b.tensioner;
+    this.leastDrawbackMm = b.leastDrawbackMm.orElseGet(() -> b.machineClampKind.leastDrawbackMm());
+    this.mostDrawbackMm = b.mostDrawbackMm.orElseGet(() -> b.machineClampKind.mostDrawbackMm());
+    this.machineClampTests = b.machineClampTests;
+    this.startingClampTests = b.startingClampTests;
   }
 
   /** Starts with the defaults. */
@@ -58,6 +74,46 @@ public final class Bench {
     return reachMm;
   }
 
+  /** How its machine clamps are built. */
+  public MachineClampKind machineClampKind() {
+    return machineClampKind;
+  }
+
+  /** How its tensioner works. */
+  public Tensioner tensioner() {
+    return tensioner;
+  }
+
+  /** The least by which string slips back when a clamp takes a load, in mm. */
+  public double leastDrawbackMm() {
+    return leastDrawbackMm;
+  }
+
+  /** The most by which string slips back when a clamp takes a load, in mm. */
+  public double mostDrawbackMm() {
+    return mostDrawbackMm;
+  }
+
+  /** What its machine clamps are known to hold of a string that lies deep in their jaws. */
+  public ClampRating machineClampRating(StringSpec string) {
+    return ClampRating.of(machineClampTests, string, JawDepth.DEEP);
+  }
+
+  /** What its starting clamps are known to hold of a string that lies deep in their jaws. */
+  public ClampRating startingClampRating(StringSpec string) {
+    return ClampRating.of(startingClampTests, string, JawDepth.DEEP);
+  }
+
+  /** The tests of its machine clamps, in the order in which they were made. */
+  public List<BenchTest> machineClampTests() {
+    return machineClampTests;
+  }
+
+  /** The tests of its starting clamps, in the order in which they were made. */
+  public List<BenchTest> startingClampTests() {
+    return startingClampTests;
+  }
+
   /** Gathers a bench. Not thread-safe. */
   public static final class Builder {
     private int machineClamps = 2;
@@ -65,6 +121,12 @@ public final class Bench {
     private double clampLengthMm = 12;
     private double clampDistanceMm = 15;
     private double reachMm = 230;
+    private MachineClampKind machineClampKind = MachineClampKind.FIXED;
+    private Tensioner tensioner = Tensioner.CONSTANT_PULL;
+    private Optional<Double> leastDrawbackMm = Optional.empty();
+    private Optional<Double> mostDrawbackMm = Optional.empty();
+    private List<BenchTest> machineClampTests = List.of();
+    private List<BenchTest> startingClampTests = List.of();
 
     private Builder() {}
 
@@ -123,6 +185,42 @@ public final class Bench {
      */
     public Builder reachMm(double mm) {
       reachMm = range("reach", mm, 0, 2000);
+      return this;
+    }
+
+    /** How the machine clamps are built. */
+    public Builder machineClampKind(MachineClampKind kind) {
+      machineClampKind = kind;
+      return this;
+    }
+
+    /** How the tensioner works. */
+    public Builder tensioner(Tensioner value) {
+      tensioner = value;
+      return this;
+    }
+
+    /**
+     * By how much string slips back when a clamp takes a load; what is usual for the kind of clamp
+     * when nothing is said.
+     *
+     * @throws IllegalArgumentException when they are not from 0 to 10 mm, the least first
+     */
+    public Builder drawbackMm(double least, double most) {
+      leastDrawbackMm = Optional.of(range("least drawback", least, 0, 10));
+      mostDrawbackMm = Optional.of(range("most drawback", most, least, 10));
+      return this;
+    }
+
+    /** What was tested on the machine clamps, in the order in which it was done. */
+    public Builder machineClampTests(List<BenchTest> tests) {
+      machineClampTests = List.copyOf(tests);
+      return this;
+    }
+
+    /** What was tested on the starting clamps, in the order in which it was done. */
+    public Builder startingClampTests(List<BenchTest> tests) {
+      startingClampTests = List.copyOf(tests);
       return this;
     }
 

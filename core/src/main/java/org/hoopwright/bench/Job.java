@@ -27,6 +27,7 @@ public final class Job {
   private final int leadLimit;
   private final Optional<StartMethod> startMethod;
   private final Optional<Side> anchorSide;
+  private final Optional<Integer> anchorMain;
   private final boolean clampInHeadZoneAllowed;
   private final Optional<StringAtHand> stringAtHand;
 
@@ -41,7 +42,8 @@ public final class Job {
     this.leadLimit = b.leadLimit;
     this.startMethod = b.startMethod;
     this.anchorSide = b.anchorSide;
-    this.clampInHeadZoneAllowed = b.clampInHeadZoneAllowed;
+    this.anchorMain = b.anchorMain;
+    this.clampInHeadZoneAllowed = b.clampInHeadZoneAllowed || b.anchorMain.isPresent();
     this.stringAtHand = b.stringAtHand;
   }
 
@@ -112,6 +114,14 @@ public final class Job {
     return anchorSide;
   }
 
+  /**
+   * Which main of the anchor side is asked to be the anchor main, 1 or 2; empty for the one whose
+   * tail leaves at the throat.
+   */
+  public Optional<Integer> anchorMain() {
+    return anchorMain;
+  }
+
   /** Whether a starting clamp may be set outside in the head zone, which is warned of. */
   public boolean clampInHeadZoneAllowed() {
     return clampInHeadZoneAllowed;
@@ -164,6 +174,7 @@ public final class Job {
     private int leadLimit = 2;
     private Optional<StartMethod> startMethod = Optional.empty();
     private Optional<Side> anchorSide = Optional.empty();
+    private Optional<Integer> anchorMain = Optional.empty();
     private boolean clampInHeadZoneAllowed = false;
     private Optional<StringAtHand> stringAtHand = Optional.empty();
 
@@ -250,6 +261,21 @@ public final class Job {
       return this;
     }
 
+    /**
+     * Asks for the anchor main, wherever its tail leaves. This allows a starting clamp in the head
+     * zone, which is then warned of.
+     *
+     * @param main 1 or 2, counted from the long axis
+     * @throws IllegalArgumentException when it is neither
+     */
+    public Builder anchorMain(int main) {
+      if (main < 1 || main > 2) {
+        throw new IllegalArgumentException("The anchor main (%d) must be 1 or 2.".formatted(main));
+      }
+      anchorMain = Optional.of(main);
+      return this;
+    }
+
     /** Allows a starting clamp outside in the head zone, with a warning. */
     public Builder clampInHeadZoneAllowed(boolean value) {
       clampInHeadZoneAllowed = value;
@@ -266,13 +292,20 @@ public final class Job {
      * The job.
      *
      * @throws IllegalArgumentException when the start asked for needs a starting clamp and the
-     *     bench has none
+     *     bench has none, or when it always begins with main 1 and another is asked for
      */
     public Job build() {
       if (startMethod.filter(m -> m == StartMethod.ANCHOR_MAIN).isPresent()
           && bench.startingClamps() == 0) {
         throw new IllegalArgumentException(
             "The start (anchor-main) needs a starting clamp, and the bench has 0.\nMaybe ask for hand-held or doubled-clamp.");
+      }
+      if (anchorMain.filter(k -> k != 1).isPresent()
+          && startMethod.filter(m -> m != StartMethod.ANCHOR_MAIN).isPresent()) {
+        throw new IllegalArgumentException(
+            "The anchor main (2) must be 1 with the start "
+                + startMethod.get().word()
+                + ".\nMaybe ask for anchor-main.");
       }
       return new Job(this);
     }

@@ -7,10 +7,14 @@ import org.hoopwright.bed.Crossing;
 import org.hoopwright.bed.SpanId;
 import org.hoopwright.frame.End;
 import org.hoopwright.frame.HoleId;
+import org.hoopwright.frame.Layout;
+import org.hoopwright.frame.TensionRange;
 import org.hoopwright.geometry.Side;
 import org.hoopwright.route.EndName;
 import org.hoopwright.route.Knot;
 import org.hoopwright.route.Pass;
+import org.hoopwright.units.Force;
+import org.hoopwright.units.ForceUnit;
 
 /** The sentences of a plan, for the person at the bench. */
 final class Say {
@@ -19,6 +23,12 @@ final class Say {
 
   static String mm(double mm) {
     return String.format(Locale.ROOT, "%.0f mm", mm);
+  }
+
+  /** A force in the unit of the layout's tension range, else in newtons. */
+  static String force(Force force, Layout layout) {
+    ForceUnit unit = layout.tension().map(TensionRange::unit).orElse(ForceUnit.NEWTON);
+    return String.format(Locale.ROOT, "%.0f %s", force.in(unit), unit.symbol());
   }
 
   static String clamp(String name) {

@@ -4,11 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.hoopwright.bed.Span;
+import org.hoopwright.finding.Finding;
+import org.hoopwright.finding.FindingCode;
 import org.hoopwright.frame.End;
 import org.hoopwright.frame.HoleId;
+import org.hoopwright.frame.Layout;
 import org.hoopwright.geometry.Side;
+import org.hoopwright.material.StringSpec;
 import org.hoopwright.route.EndName;
 import org.hoopwright.route.Pass;
+import org.hoopwright.units.Force;
 
 /**
  * Writes the start of the mains: a shared pull, then one main at a time.
@@ -48,23 +53,58 @@ final class StartScript {
 
   StartScript(Script script) {
     this.script = script;
-    this.method =
-        script
-            .job
-            .startMethod()
-            .orElse(
-                script.job.bench().startingClamps() > 0
-                    ? StartMethod.ANCHOR_MAIN
-                    : StartMethod.DOUBLED_CLAMP);
+    this.method = script.job.startMethod().orElseGet(() -> chosen(script));
     this.sideA = script.job.anchorSide().orElse(script.route.shortSide());
     this.a = sideA == script.route.shortSide() ? EndName.SHORT : EndName.LONG;
     this.b = a == EndName.SHORT ? EndName.LONG : EndName.SHORT;
     // The tail of a2 leaves where the mains start, that of a1 at the other end.
-    this.k = method == StartMethod.ANCHOR_MAIN && script.route.mainsStart() == End.THROAT ? 2 : 1;
+    int kAtThroat = script.route.mainsStart() == End.THROAT ? 2 : 1;
+    this.k = method == StartMethod.ANCHOR_MAIN ? script.job.anchorMain().orElse(kAtThroat) : 1;
+  }
+
+  /** The start that the bench allows: a starting clamp that holds half a pull of this string. */
+  private static StartMethod chosen(Script script) {
+    Bench bench = script.job.bench();
+    if (bench.startingClamps() == 0) {
+      return StartMethod.DOUBLED_CLAMP;
+    }
+    Layout layout = script.bed.layout();
+    StringSpec string = script.job.mainsString(layout);
+    double half = script.job.mainsTension(layout).newtons() / 2;
+    ClampRating.Verdict verdict = bench.startingClampRating(string).verdict(half, half);
+    if (verdict == ClampRating.Verdict.SLIPS || verdict == ClampRating.Verdict.MAY_SLIP) {
+      script.findings.add(
+          Finding.of(FindingCode.START_CLAMP_SLIPS)
+              .message(
+                  "The starting clamp has let this string go at "
+                      + Say.force(
+                          bench.startingClampRating(string).slippedFrom().orElseThrow(), layout)
+                      + " and would have to hold "
+                      + Say.force(Force.ofNewtons(half), layout)
+                      + ", so the mains start with both machine clamps.")
+              .fix("Clean its jaws, with what its maker allows, and test it again.")
+              .build());
+      return StartMethod.DOUBLED_CLAMP;
+    }
+    return StartMethod.ANCHOR_MAIN;
   }
 
   EndName anchorEnd() {
     return a;
+  }
+
+  private void warnInHeadZone(Pass anchor) {
+    if (script.bed.inHeadZone(anchor.to())) {
+      script.findings.add(
+          Finding.of(FindingCode.START_CLAMP_HEAD_ZONE)
+              .about(anchor.to())
+              .message(
+                  "The starting clamp sits outside at "
+                      + anchor.to()
+                      + ", in the head zone, where strings shear most: its mark may end there.")
+              .fix("Take the other main of the same side as the anchor main.")
+              .build());
+    }
   }
 
   /** Writes the start; what it is, and how many mains of each end are then pulled. */
@@ -109,6 +149,7 @@ final class StartScript {
                     + anchor.to()
                     + "."));
         outside = Optional.of(anchor.to());
+        warnInHeadZone(anchor);
         mark = Optional.of(mark(distance));
       }
       case HAND_HELD ->

@@ -97,8 +97,28 @@ public enum FindingCode {
       "start-clamp-head-zone",
       Severity.WARNING,
       "A starting clamp is set outside in the head zone."),
+  START_CLAMP_SLIPS(
+      "start-clamp-slips",
+      Severity.NOTE,
+      "The starting clamp does not hold the string, so the mains start without it."),
   CLAMP_AWAY(
       "clamp-away", Severity.NOTE, "A clamp is set away from the frame to leave crosses open."),
+
+  CLAMP_MAY_SLIP(
+      "clamp-may-slip", Severity.WARNING, "A clamp bears as much as it has let this string go at."),
+  CLAMP_UNTESTED("clamp-untested", Severity.NOTE, "A clamp bears more than it was tested to hold."),
+  CLAMP_NOT_CLEANED(
+      "clamp-not-cleaned",
+      Severity.WARNING,
+      "A clamp has slipped and was not cleaned and tested again."),
+  CLAMP_ALONE(
+      "clamp-alone", Severity.WARNING, "A floating clamp finds no tight neighbour to bite."),
+  MARK_ON_BEND(
+      "mark-on-bend",
+      Severity.WARNING,
+      "The starting clamp's mark may end on a bend in the head zone."),
+  ANCHOR_WEAKER(
+      "anchor-weaker", Severity.WARNING, "A knot is tied round the weaker string of a hybrid."),
 
   // String.
   STRING_SHORT("string-short", Severity.WARNING, "There is too little string at hand."),

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.hoopwright.bench.Bench;
 import org.hoopwright.bench.BenchPlan;
 import org.hoopwright.frame.Layout;
 import org.hoopwright.material.Material;
@@ -18,11 +19,18 @@ import org.hoopwright.material.Material;
  *     choice: nothing is published for string on grommets, and nylon on nylon is given as 0.04 to
  *     0.13 (Materials Science and Engineering Handbook, CRC 2001, Table 399) and as much as 0.50
  *     (an engineering blog, 2008)
- * @param wrapRadians angle through which a string bends from one span over a run into the next, 0
- *     to 2π. Default 0.9 π to 1.1 π, our choice: two right angles, more or less
+ * @param wrapFactor by what the angle that the geometry gives for a bend is multiplied, 0 to 2.
+ *     Default 0.9 to 1.1, our choice: holes are wider than the string, and it leaves them askew
+ * @param weaveFriction friction of string on string where they cross, 0 to 1. Default 0.05 to 0.25,
+ *     our choice: nylon on nylon is given as 0.04 to 0.13 (Materials Science and Engineering
+ *     Handbook, CRC 2001, Table 399), and straightening a cross undoes some of it. It agrees with a
+ *     measured ratio of crosses to mains of 0.74 when both are pulled alike (string-tester blog
+ *     "Cross String Tension", 2025/12)
+ * @param tensionerShare what share of the reference still acts when the clamp goes on, 0 to 1.
+ *     Default by {@link org.hoopwright.bench.Tensioner}
  * @param drawbackMm how far the string slips back when the tensioner lets go and a clamp takes the
- *     load, or when a clamp comes off and a knot takes it, 0 to 10 mm. Default 0.2 to 1.0 mm, our
- *     choice: no published number was found
+ *     load, or when a clamp comes off and a knot takes it, 0 to 10 mm. Default by {@link
+ *     org.hoopwright.bench.MachineClampKind}, our choice: no published number was found
  * @param knotShare how tight the stretch from a clamp to the knot is when the clamp comes off, as a
  *     share of what the span carries, 0 to 1. Default 0 to 0.5, our choice: a tail is tied by hand,
  *     and no published number was found
@@ -33,7 +41,9 @@ import org.hoopwright.material.Material;
  */
 public record ForceParameters(
     Interval friction,
-    Interval wrapRadians,
+    Interval wrapFactor,
+    Interval weaveFriction,
+    Interval tensionerShare,
     Interval drawbackMm,
     Interval knotShare,
     Interval mainsStiffness,
@@ -48,7 +58,9 @@ public record ForceParameters(
    */
   public ForceParameters {
     within("friction", friction, 0, 1);
-    within("wrap", wrapRadians, 0, 2 * Math.PI);
+    within("wrap factor", wrapFactor, 0, 2);
+    within("friction of the weave", weaveFriction, 0, 1);
+    within("tensioner share", tensionerShare, 0, 1);
     within("drawback", drawbackMm, 0, 10);
     within("knot share", knotShare, 0, 1);
     within("stiffness of the mains", mainsStiffness, 1, 1e6);
@@ -66,10 +78,13 @@ public record ForceParameters(
   /** The defaults for the strings of a plan. */
   public static ForceParameters of(BenchPlan plan) {
     Layout layout = plan.bed().layout();
+    Bench bench = plan.job().bench();
     return new ForceParameters(
         new Interval(0.10, 0.25),
-        new Interval(0.9 * Math.PI, 1.1 * Math.PI),
-        new Interval(0.2, 1.0),
+        new Interval(0.9, 1.1),
+        new Interval(0.05, 0.25),
+        new Interval(bench.tensioner().leastShare(), 1.0),
+        new Interval(bench.leastDrawbackMm(), bench.mostDrawbackMm()),
         new Interval(0.0, 0.5),
         stiffness(plan.job().mainsString(layout).material()),
         stiffness(plan.job().crossesString(layout).material()));
@@ -117,7 +132,9 @@ public record ForceParameters(
   public Map<String, Interval> byName() {
     Map<String, Interval> map = new LinkedHashMap<>();
     map.put("friction", friction);
-    map.put("wrapRadians", wrapRadians);
+    map.put("wrapFactor", wrapFactor);
+    map.put("weaveFriction", weaveFriction);
+    map.put("tensionerShare", tensionerShare);
     map.put("drawbackMm", drawbackMm);
     map.put("knotShare", knotShare);
     map.put("mainsStiffness", mainsStiffness);
@@ -126,21 +143,22 @@ public record ForceParameters(
   }
 
   /**
-   * Every choice of lowest or highest values: of what a bend leaves, of the drawback, of the knot
-   * share, and of the stiffness of all strings together, which do not act on each other.
+   * Every choice of lowest or highest values: of friction at bends together with their angle, of
+   * friction in the weave, of the tensioner, of the drawback, of the knot share, and of the
+   * stiffness of all strings together, which do not act on each other.
    */
   List<Corner> corners() {
-    double most = kept(friction.low(), wrapRadians.low());
-    double least = kept(friction.high(), wrapRadians.high());
     Set<Corner> all = new LinkedHashSet<>();
-    for (int bits = 0; bits < 16; bits++) {
+    for (int bits = 0; bits < 64; bits++) {
       all.add(
           new Corner(
-              (bits & 1) == 0 ? most : least,
-              pick(drawbackMm, bits >> 1),
-              pick(knotShare, bits >> 2),
-              pick(mainsStiffness, bits >> 3),
-              pick(crossesStiffness, bits >> 3)));
+              pick(friction, bits) * pick(wrapFactor, bits),
+              pick(weaveFriction, bits >> 1),
+              pick(tensionerShare, bits >> 2),
+              pick(drawbackMm, bits >> 3),
+              pick(knotShare, bits >> 4),
+              pick(mainsStiffness, bits >> 5),
+              pick(crossesStiffness, bits >> 5)));
     }
     return List.copyOf(all);
   }
@@ -152,14 +170,18 @@ public record ForceParameters(
   /**
    * One choice of values.
    *
-   * @param bend what a bend leaves of a pull, 0 to 1
+   * @param bendFriction friction on the frame, times the factor of a bend's angle
+   * @param weaveFriction friction of string on string
+   * @param tensionerShare what share of the reference acts
    * @param drawbackMm slip when a clamp or knot takes a load, in mm
    * @param knotShare how tight the stretch to a knot is tied, 0 to 1
    * @param mainsStiffness of the mains, in newtons
    * @param crossesStiffness of the crosses, in newtons
    */
   record Corner(
-      double bend,
+      double bendFriction,
+      double weaveFriction,
+      double tensionerShare,
       double drawbackMm,
       double knotShare,
       double mainsStiffness,

@@ -8,6 +8,7 @@ import org.hoopwright.bed.Span;
 import org.hoopwright.bed.SpanId;
 import org.hoopwright.bench.Step;
 import org.hoopwright.frame.HoleId;
+import org.hoopwright.route.EndName;
 
 /**
  * What every span carries while a plan is replayed, for one choice of parameters. A span has a main
@@ -16,20 +17,38 @@ import org.hoopwright.frame.HoleId;
  */
 final class Tensions {
 
-  /** Tensions of one span, in newtons. */
+  /** Tensions of one span, in newtons: of its main part on average and at both of its ends. */
   private static final class Cell {
     private double main;
+    private double fromEnd;
+    private double toEnd;
     private double fromStub;
     private double toStub;
+
+    /** Sets the main part, and its ends in proportion. */
+    private void scale(double value) {
+      double share = main > 0 ? value / main : 0;
+      main = value;
+      fromEnd = share > 0 ? fromEnd * share : value;
+      toEnd = share > 0 ? toEnd * share : value;
+    }
+
+    private void raise(double least) {
+      main = Math.max(main, least);
+      fromEnd = Math.max(fromEnd, least);
+      toEnd = Math.max(toEnd, least);
+    }
   }
 
   private final BenchState state;
+  private final Bends bends;
   private final ForceParameters.Corner corner;
   private final Map<SpanId, Cell> cells = new HashMap<>(); // looked up, never gone through
   private double pull; // on each tail that is gripped
 
-  Tensions(BenchState state, ForceParameters.Corner corner) {
+  Tensions(BenchState state, Bends bends, ForceParameters.Corner corner) {
     this.state = state;
+    this.bends = bends;
     this.corner = corner;
   }
 
@@ -45,11 +64,11 @@ final class Tensions {
    * @param step the step
    * @param before the grips before the step
    * @param old the clamp of the step's name before the step
-   * @param holdings how each piece is held after the step, by piece
+   * @param slack what nothing holds after the step
    */
-  void follow(Step step, List<Grip> before, Optional<PlacedClamp> old, List<Holding> holdings) {
+  void follow(Step step, List<Grip> before, Optional<PlacedClamp> old, List<Slack> slack) {
     if (step instanceof Step.Pull s && before.isEmpty() && !state.grips().isEmpty()) {
-      pull = s.tension().newtons() / state.grips().size();
+      pull = corner.tensionerShare() * s.tension().newtons() / state.grips().size();
     } else if (step instanceof Step.SetClamp s && old.isEmpty()) {
       state.clamp(s.clamp()).filter(PlacedClamp::inside).ifPresent(this::split);
     } else if (step instanceof Step.FreeClamp) {
@@ -59,7 +78,7 @@ final class Tensions {
     }
     // The tensioner keeps pulling while it grips: what a clamp has shut off, its coming off opens.
     state.grips().forEach(g -> spread(g, pull));
-    slacken(holdings);
+    slacken(slack);
     if (step instanceof Step.Release) {
       before.forEach(this::drawBack);
     }
@@ -73,12 +92,27 @@ final class Tensions {
     return state.bed().span(id);
   }
 
+  /** What the main part of a span carries at its end towards this hole. */
+  private double end(SpanId span, HoleId hole) {
+    Cell cell = cell(span);
+    return hole.equals(span(span).from()) ? cell.fromEnd : cell.toEnd;
+  }
+
+  private void raiseEnd(SpanId span, HoleId hole, double value) {
+    Cell cell = cell(span);
+    if (hole.equals(span(span).from())) {
+      cell.fromEnd = Math.max(cell.fromEnd, value);
+    } else {
+      cell.toEnd = Math.max(cell.toEnd, value);
+    }
+  }
+
   /** What a span carries where it meets this hole. */
   double at(SpanId span, HoleId hole) {
-    Cell cell = cell(span);
     if (state.clampInside(span, hole).isEmpty()) {
-      return cell.main;
+      return end(span, hole);
     }
+    Cell cell = cell(span);
     return hole.equals(span(span).from()) ? cell.fromStub : cell.toStub;
   }
 
@@ -102,7 +136,7 @@ final class Tensions {
                         && c.span().equals(clamp.span())
                         && c.near().equals(clamp.near()));
     if (alone) {
-      setStub(clamp.span(), clamp.near(), main(clamp.span()));
+      setStub(clamp.span(), clamp.near(), end(clamp.span(), clamp.near()));
     }
   }
 
@@ -122,7 +156,7 @@ final class Tensions {
         path.isPresent()
             && (state.gripped(path.get().lowEnd()) || state.gripped(path.get().highEnd()));
     if (gripped || stub >= cell.main) {
-      cell.main = Math.max(cell.main, stub);
+      cell.raise(stub);
       return;
     }
     double length = Math.max(1.0, span(id).lengthMm());
@@ -130,7 +164,7 @@ final class Tensions {
     double run = runToKnot(path, clamp);
     double tied = run > 0 ? Math.max(stub, corner.knotShare() * cell.main) : stub;
     double shared = (cell.main * (length - end) + tied * (end + run)) / (length + run);
-    cell.main = Math.max(stub, shared - corner.drawbackMm() * stiffness(id) / length);
+    cell.scale(Math.max(stub, shared - corner.drawbackMm() * stiffness(id) / length));
   }
 
   /**
@@ -151,7 +185,22 @@ final class Tensions {
     return 0.0;
   }
 
-  /** Carries a pull inwards from the grip, less at each bend, up to the first clamp. */
+  /**
+   * What a span carries on average of a pull at its one end, when friction takes e^(−x) of it
+   * evenly along the way: (1 − e^(−x)) ÷ x.
+   */
+  private static double mean(double x) {
+    return x < 1e-9 ? 1 : -StrictMath.expm1(-x) / x;
+  }
+
+  /** What the bends from a span over a run into the next one leave of a pull. */
+  private double kept(SpanId span, HoleId out, SpanId next, HoleId in) {
+    return ForceParameters.kept(corner.bendFriction(), bends.between(span, out, next, in));
+  }
+
+  /**
+   * Carries a pull inwards from the grip, less at each crossing and bend, up to the first clamp.
+   */
   private void spread(Grip grip, double force) {
     List<StringPath.Stretch> line = state.paths().get(grip.piece()).line();
     int i = 0;
@@ -171,30 +220,28 @@ final class Tensions {
         setStub(s.span(), outer, Math.max(at(s.span(), outer), left));
         return;
       }
+      double weave = corner.weaveFriction() * bends.woven(s.span(), state);
       Cell cell = cell(s.span());
-      cell.main = Math.max(cell.main, left);
+      cell.main = Math.max(cell.main, left * mean(weave));
+      raiseEnd(s.span(), outer, left);
+      raiseEnd(s.span(), inner, left * StrictMath.exp(-weave));
       if (state.clampedInside(s.span()) || state.clampOutside(s.span(), inner).isPresent()) {
         return;
       }
-      left *= corner.bend();
+      int next = down ? i - 1 : i + 1;
+      if (next >= 0 && next < line.size()) {
+        StringPath.Stretch n = line.get(next);
+        left *= StrictMath.exp(-weave) * kept(s.span(), inner, n.span(), down ? n.high() : n.low());
+      }
     }
   }
 
-  private void slacken(List<Holding> holdings) {
-    for (StringPath path : state.paths()) {
-      Holding holding = holdings.get(path.piece());
-      List<StringPath.Stretch> line = path.line();
-      for (int i = 0; i < line.size(); i++) {
-        StringPath.Stretch s = line.get(i);
-        if (holding.slackSide(i).isPresent()) {
-          cell(s.span()).main = 0;
-        }
-        if (!holding.lowOut(i)) {
-          setStub(s.span(), s.low(), 0);
-        }
-        if (!holding.highOut(i)) {
-          setStub(s.span(), s.high(), 0);
-        }
+  private void slacken(List<Slack> slack) {
+    for (Slack s : slack) {
+      if (s.stub().isPresent()) {
+        setStub(s.span(), s.stub().get(), 0);
+      } else {
+        cell(s.span()).scale(0);
       }
     }
   }
@@ -226,6 +273,8 @@ final class Tensions {
     Cell cell = cell(id);
     double loss = corner.drawbackMm() * stiffness(id) / Math.max(1.0, span(id).lengthMm());
     cell.main = Math.max(0.0, cell.main - loss);
+    cell.fromEnd = Math.max(0.0, cell.fromEnd - loss);
+    cell.toEnd = Math.max(0.0, cell.toEnd - loss);
   }
 
   private double stiffness(SpanId id) {
@@ -238,7 +287,7 @@ final class Tensions {
       return 0;
     }
     if (clamp.inside()) {
-      return Math.abs(main(clamp.span()) - at(clamp.span(), clamp.near()));
+      return Math.abs(end(clamp.span(), clamp.near()) - at(clamp.span(), clamp.near()));
     }
     return Math.max(0.0, at(clamp.span(), clamp.near()) - beyond(clamp));
   }
@@ -261,10 +310,23 @@ final class Tensions {
             return 0;
           }
           StringPath.Stretch n = line.get(next);
-          return corner.bend() * at(n.span(), low ? n.high() : n.low());
+          HoleId in = low ? n.high() : n.low();
+          return kept(clamp.span(), clamp.near(), n.span(), in) * at(n.span(), in);
         }
       }
     }
     return 0;
+  }
+
+  /** What pulls at the knot of this end, over the bend at the hole where it comes out. */
+  double knotLoad(StringPath path, EndName end) {
+    Optional<HoleId> knot = state.knot(end);
+    Optional<Grip> tail = path.tail(end);
+    if (knot.isEmpty() || tail.isEmpty()) {
+      return 0;
+    }
+    double bend = bends.towards(tail.get().span(), tail.get().at(), knot.get());
+    return ForceParameters.kept(corner.bendFriction(), bend)
+        * at(tail.get().span(), tail.get().at());
   }
 }

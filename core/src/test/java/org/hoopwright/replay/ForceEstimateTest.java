@@ -27,7 +27,9 @@ class ForceEstimateTest {
   private static ForceParameters drawback(double mm) {
     return new ForceParameters(
         Interval.of(0.2),
-        Interval.of(Math.PI),
+        Interval.of(1),
+        Interval.of(0),
+        Interval.of(1),
         Interval.of(mm),
         Interval.of(0),
         Interval.of(4000),
@@ -145,7 +147,9 @@ class ForceEstimateTest {
             plan.plan(),
             new ForceParameters(
                 Interval.of(0.10),
-                Interval.of(0.9 * Math.PI),
+                Interval.of(0.9),
+                Interval.of(0.05),
+                Interval.of(1),
                 Interval.of(0.2),
                 Interval.of(0.25),
                 Interval.of(ForceParameters.of(plan.plan()).mainsStiffness().low()),

@@ -18,7 +18,7 @@ import com.tngtech.archunit.lang.ArchRule;
 class IndependenceTest {
 
   private static final String VALUES =
-      "org\\.hoopwright\\.(bench\\.(Bench|BenchPlan|ClampSide|Job|Start|StartMethod|Step)"
+      "org\\.hoopwright\\.(bench\\.(Bench|BenchPlan|ClampSide|Job|MachineClampKind|Start|StartMethod|Step|Tensioner)"
           + "|route\\.(EndName|Knot|Moment|Pass|Piece|Route|RouteRequest|StringEnd))(\\$.*)?";
 
   @ArchTest

@@ -60,7 +60,9 @@ class MutationReplayTest {
   private static final ForceParameters PARAMETERS =
       new ForceParameters(
           Interval.of(0.2),
-          Interval.of(Math.PI),
+          Interval.of(1),
+          Interval.of(0.1),
+          Interval.of(1),
           Interval.of(0.5),
           Interval.of(0.2),
           Interval.of(4000),

@@ -33,6 +33,7 @@ final class OptionsJson {
     routes.direction().ifPresent(d -> options.put("direction", d.word()));
     routes.mainsStart().ifPresent(e -> options.put("mainsStart", e.word()));
     job.startMethod().ifPresent(m -> options.put("start", m.word()));
+    job.anchorMain().ifPresent(k -> options.put("anchorMain", k.intValue()));
     job.anchorSide().ifPresent(s -> options.put("anchorSide", word(s)));
     if (job.clampInHeadZoneAllowed()) {
       options.put("clampInHeadZone", JsonLines.truth(true));
@@ -77,6 +78,12 @@ final class OptionsJson {
     }
     if (differs(bench.reachMm(), usual.reachMm())) {
       options.put("reach", JsonLines.tenths(bench.reachMm()));
+    }
+    if (bench.machineClampKind() != usual.machineClampKind()) {
+      options.put("clamps", bench.machineClampKind().word());
+    }
+    if (bench.tensioner() != usual.tensioner()) {
+      options.put("tensioner", bench.tensioner().word());
     }
   }
 

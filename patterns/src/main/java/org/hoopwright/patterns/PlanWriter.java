@@ -46,7 +46,19 @@ public final class PlanWriter {
    *     built in code
    */
   public static String write(Plan plan, Optional<String> layoutSha256) {
-    return json(plan, layoutSha256, true).document();
+    return write(plan, layoutSha256, false);
+  }
+
+  /**
+   * A plan with all its steps.
+   *
+   * @param plan the plan
+   * @param layoutSha256 the SHA-256 of the layout file's bytes in hex digits; empty for a layout
+   *     built in code
+   * @param forces whether the plan has its {@code forces} after each step
+   */
+  public static String write(Plan plan, Optional<String> layoutSha256, boolean forces) {
+    return json(plan, layoutSha256, true, forces).document();
   }
 
   /**
@@ -59,12 +71,13 @@ public final class PlanWriter {
    */
   public static String writeAll(List<Plan> plans, Optional<String> layoutSha256, boolean steps) {
     return JsonLines.object()
-        .put("plans", JsonLines.lines(plans, p -> json(p, layoutSha256, steps)))
+        .put("plans", JsonLines.lines(plans, p -> json(p, layoutSha256, steps, false)))
         .end()
         .document();
   }
 
-  private static JsonLines json(Plan plan, Optional<String> layoutSha256, boolean steps) {
+  private static JsonLines json(
+      Plan plan, Optional<String> layoutSha256, boolean steps, boolean forces) {
     BenchPlan bench = plan.bench();
     Bed bed = bench.bed();
     JsonLines.Members layout = JsonLines.lineObject().put("name", bed.layout().name());
@@ -86,8 +99,11 @@ public final class PlanWriter {
     if (steps) {
       all.put("steps", steps(bench.steps()));
     }
-    return all.put("estimates", estimates(plan.estimates()))
-        .put("cautions", JsonLines.lines(plan.cautions(), JsonLines::text))
+    all.put("estimates", estimates(plan.estimates()));
+    if (forces) {
+      all.put("forces", ForcesJson.of(bench));
+    }
+    return all.put("cautions", JsonLines.lines(plan.cautions(), JsonLines::text))
         .put("findings", JsonLines.lines(plan.findings(), FindingJson::of))
         .end();
   }

@@ -142,7 +142,9 @@ final class SheetTables {
   static String parameter(String name) {
     return switch (name) {
       case "friction" -> "friction of string on the frame, coefficient";
-      case "wrapRadians" -> "bend from one span into the next, radians";
+      case "wrapFactor" -> "bends, as a multiple of what the holes' places give";
+      case "weaveFriction" -> "friction of string on string in the weave, coefficient";
+      case "tensionerShare" -> "share of the pull that acts when the clamp goes on";
       case "drawbackMm" -> "slip back when a clamp or knot takes the load, mm";
       case "knotShare" -> "tightness of the stretch to a knot, share of its span's";
       case "mainsStiffness" -> "stiffness of the mains' string, N for a stretch by its length";

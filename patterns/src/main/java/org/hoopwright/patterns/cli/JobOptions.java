@@ -4,18 +4,19 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.hoopwright.bench.Bench;
 import org.hoopwright.bench.Job;
 import org.hoopwright.bench.StartMethod;
 import org.hoopwright.bench.StringAtHand;
 import org.hoopwright.frame.Direction;
 import org.hoopwright.frame.Layout;
+import org.hoopwright.geometry.Side;
 import org.hoopwright.material.Gauge;
 import org.hoopwright.material.Material;
 import org.hoopwright.material.StringSpec;
 import org.hoopwright.route.RouteRequest;
 import org.hoopwright.units.Force;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
@@ -84,10 +85,20 @@ final class JobOptions {
   private @Nullable String start;
 
   @Option(
-      names = "--start-clamps",
-      paramLabel = "N",
-      description = "Starting clamps at hand, 0 to 2; default 1.")
-  private @Nullable Integer startClamps;
+      names = "--anchor-main",
+      paramLabel = "1|2",
+      description =
+          "The main that is held first, wherever its tail leaves; left out: the one whose tail"
+              + " leaves at the throat.")
+  private @Nullable Integer anchorMain;
+
+  @Option(
+      names = "--anchor-side",
+      paramLabel = "SIDE",
+      description = "The side of that main: left or right; left out: the short side.")
+  private @Nullable String anchorSide;
+
+  @Mixin private BenchOptions bench = new BenchOptions();
 
   @Option(
       names = "--run-limit",
@@ -164,9 +175,12 @@ final class JobOptions {
       Job.Builder job = Job.builder().routes(routes());
       force("--tension", tension).ifPresent(job::mainsTension);
       force("--cross-tension", crossTension).ifPresent(job::crossesTension);
-      if (startClamps != null) {
-        job.bench(Bench.builder().startingClamps(startClamps).build());
+      job.bench(bench.bench());
+      if (anchorMain != null) {
+        job.anchorMain(anchorMain);
       }
+      word("--anchor-side", anchorSide, JobOptions::side, Side.values(), JobOptions::word)
+          .ifPresent(job::anchorSide);
       if (leadLimit != null) {
         job.leadLimit(leadLimit);
       }
@@ -175,6 +189,7 @@ final class JobOptions {
       }
       word("--start", start, StartMethod::ofWord, StartMethod.values(), StartMethod::word)
           .ifPresent(job::startMethod);
+      job.build(); // it refuses what contradicts itself
       return job;
     } catch (IllegalArgumentException e) {
       // The builders refuse a number that is out of its range, and say which and why.
@@ -195,13 +210,21 @@ final class JobOptions {
     if (knotLimit != null) {
       routes.knotLimit(knotLimit);
     }
-    if (startClamps != null) {
-      routes.startingClamps(startClamps);
+    if (bench.startClamps != null) {
+      routes.startingClamps(bench.startClamps);
     }
     if (maxNodes != null) {
       routes.maxNodes(maxNodes);
     }
     return routes.build();
+  }
+
+  private static Optional<Side> side(String word) {
+    return Arrays.stream(Side.values()).filter(s -> word(s).equals(word)).findFirst();
+  }
+
+  private static String word(Side side) {
+    return side == Side.LEFT ? "left" : "right";
   }
 
   /** The string of the mains (0) or of the crosses (1). */
@@ -254,15 +277,8 @@ final class JobOptions {
         : StringAtHand.one(mains);
   }
 
-  private double length(String value) {
-    return StringLength.mm(value)
-        .orElseThrow(
-            () ->
-                wrong(
-                    "--at-hand ("
-                        + value
-                        + ") must be a number with its unit: write it like 12m, 40ft or"
-                        + " 22ft/18ft."));
+  private static double length(String value) {
+    return LengthWord.mm("--at-hand", value, LengthWord.Of.STRING);
   }
 
   private <T> Optional<T> word(

@@ -12,6 +12,7 @@ import org.hoopwright.bench.Job;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.FindingCode;
 import org.hoopwright.finding.Findings;
+import org.hoopwright.patterns.ForceTable;
 import org.hoopwright.patterns.PlanSheet;
 import org.hoopwright.patterns.PlanWriter;
 import org.hoopwright.patterns.ReadResult;
@@ -66,6 +67,11 @@ final class PlanCommand implements Callable<Integer> {
       description = "With --all: give every route's steps too. One plan always has its steps.")
   private boolean steps;
 
+  @Option(
+      names = "--forces",
+      description = "Add what strings, clamps, knots and hoop are estimated to bear at each step.")
+  private boolean forces;
+
   PlanCommand(Session session) {
     this.session = session;
   }
@@ -86,6 +92,10 @@ final class PlanCommand implements Callable<Integer> {
           spec.commandLine(),
           (limit != null ? "--limit" : "--steps") + " goes with --all only; add --all.");
     }
+    if (all && forces) {
+      throw new ParameterException(
+          spec.commandLine(), "--forces goes with one plan only; leave out --all.");
+    }
     if (limit != null && limit < 1) {
       throw new ParameterException(
           spec.commandLine(), "--limit (" + limit + ") must be 1 or more.");
@@ -100,7 +110,10 @@ final class PlanCommand implements Callable<Integer> {
       Plan best = made.best();
       session
           .console()
-          .result(format == Format.json ? PlanWriter.write(best, sha256) : PlanSheet.of(best));
+          .result(
+              format == Format.json
+                  ? PlanWriter.write(best, sha256, forces)
+                  : PlanSheet.of(best) + (forces ? "\n" + ForceTable.of(best) : ""));
     }
     return made.exitCode();
   }

@@ -95,6 +95,64 @@ class PlanCommandTest {
   }
 
   @Test
+  void takesWhatIsAtTheBench() {
+    Json options =
+        json(
+                FRAME,
+                "--clamps=floating",
+                "--tensioner=lockout",
+                "--reach=10in",
+                "--anchor-main=1",
+                "--anchor-side=right")
+            .at("options");
+
+    assertThat(options.at("clamps").text()).isEqualTo("floating");
+    assertThat(options.at("tensioner").text()).isEqualTo("lockout");
+    assertThat(options.at("reach").number()).isEqualTo(254.0);
+    assertThat(options.at("anchorMain").number()).isEqualTo(1);
+    assertThat(options.at("anchorSide").text()).isEqualTo("right");
+    assertThat(Call.of("plan", FRAME, "--start=hand-held", "--anchor-main=2").err())
+        .contains("must be 1 with the start hand-held");
+  }
+
+  @Test
+  void holdsClampsAgainstTheirTests() {
+    String[] tests = {
+      "--clamp-test=18/nylon/40lbf/held",
+      "--clamp-test=18/nylon/45lbf/slipped/deep",
+      "--start-clamp-test=18/nylon/45lbf/slipped",
+      "--start-clamp-test=cleaned",
+      "--start-clamp-test=18/nylon/40lbf/held/tip"
+    };
+    List<String> words = new java.util.ArrayList<>(List.of("plan", FRAME, "--gauge=18"));
+    words.addAll(List.of(tests));
+    words.add("--forces");
+    Call call = Call.of(words.toArray(new String[0]));
+
+    assertThat(call.code()).as(call.err()).isZero();
+    assertThat(call.out())
+        .contains("[clamp-may-slip]", "[clamp-not-cleaned]", "A machine clamp has slipped")
+        .doesNotContain("A starting clamp has slipped")
+        .contains("FORCES AFTER EACH STEP, lbf", "holds: tested up to 40 lbf");
+  }
+
+  @Test
+  void forcesAreThoseOfEveryStep() {
+    Json plain = json(SMALL);
+    Json forces = json(SMALL, "--forces");
+
+    assertThat(plain.has("forces")).isFalse();
+    assertThat(forces.at("forces").items()).hasSizeGreaterThan(20);
+    Json last = forces.at("forces", forces.at("forces").items().size() - 1);
+    assertThat(last.at("spans", "L1").value())
+        .isEqualTo(forces.at("estimates", "spanTension", "L1").value());
+    Call text = Call.of("plan", SMALL, "--forces");
+    assertThat(text.out()).startsWith(Call.of("plan", SMALL).out());
+    assertThat(text.out().lines()).allMatch(l -> l.length() <= 100);
+    assertThat(Call.of("plan", SMALL, "--forces", "--all").code()).isEqualTo(ExitCode.WRONG_CALL);
+  }
+
+  @Test
   void stringsAHybridInTwoPieces() {
     Json plan = json(FRAME, "--gauge", "17/16", "--material", "polyester/natural-gut");
 
@@ -122,6 +180,15 @@ class PlanCommandTest {
     "--material, steel, natural-gut",
     "--start, quick, 'anchor-main, hand-held, doubled-clamp'",
     "--start-clamps, 3, must be from 0 to 2",
+    "--anchor-main, 3, must be 1 or 2",
+    "--anchor-side, middle, 'left, right'",
+    "--clamps, magnetic, 'fixed, swivel, floating'",
+    "--tensioner, hand, 'constant-pull, lockout, drop-weight'",
+    "--reach, 230, 'write 230mm or 230in'",
+    "--reach, 3000mm, 'must be from 0.0 to 2000.0 mm'",
+    "--clamp-test, 18/nylon/40/held, 18/nylon/40lbf/held",
+    "--clamp-test, 18/nylon/0lbf/held, 18/nylon/40lbf/held",
+    "--start-clamp-test, 18/nylon/40lbf/fine, 18/nylon/40lbf/held",
     "--run-limit, 0, must be from 1 to 1000",
     "--knot-limit, 1001, must be from 1 to 1000",
     "--lead-limit, 4, must be from 1 to 3",
@@ -261,11 +328,12 @@ class PlanCommandTest {
 
   @ParameterizedTest
   @CsvSource({
-    "12, 'write it like 12m, 40ft or 22ft/18ft'",
+    "12, write 12m or 12ft",
     "0m, must be more than 0 mm",
     "999999ft, at most 100 km",
     "1m/2m/3m, or two with a / between them",
-    "m, 'write it like 12m, 40ft or 22ft/18ft'",
+    "m, write it like 12m or 40ft",
+    "9m/, write it like 12m or 40ft",
   })
   void stringAtHandMustHaveItsUnit(String value, String says) {
     Call call = Call.of("plan", FRAME, "--at-hand", value);
