@@ -70,10 +70,10 @@ public final class Hoopwright {
   public static RouteResult routes(Bed bed, Job job) {
     RouteRequest.Builder request =
         job.routes().toBuilder().startingClamps(job.bench().startingClamps());
-    if (job.hybrid(bed.layout())) {
+    if (job.needsTwoPieces(bed.layout())) {
       if (job.routes().pieces().orElse(2) == 1) {
         throw new IllegalArgumentException(
-            "The number of pieces (1) must be 2 when mains and crosses are of different string.\nMaybe leave the pieces open.");
+            "The number of pieces (1) must be 2 when mains and crosses are of different string, or of a pack of two lengths.\nMaybe leave the pieces open.");
       }
       request.pieces(2);
     }
@@ -199,6 +199,7 @@ public final class Hoopwright {
               .build());
     }
     layout.tension().ifPresent(range -> tension(plan, layout, range, findings));
+    findings.addAll(StringFindings.of(plan));
     return findings;
   }
 

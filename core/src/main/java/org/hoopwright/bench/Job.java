@@ -29,6 +29,7 @@ public final class Job {
   private final Optional<Side> anchorSide;
   private final Optional<Integer> anchorMain;
   private final boolean clampInHeadZoneAllowed;
+  private final Optional<StringAtHand> stringAtHand;
 
   private Job(Builder b) {
     this.routes = b.routes;
@@ -43,6 +44,7 @@ public final class Job {
     this.anchorSide = b.anchorSide;
     this.anchorMain = b.anchorMain;
     this.clampInHeadZoneAllowed = b.clampInHeadZoneAllowed || b.anchorMain.isPresent();
+    this.stringAtHand = b.stringAtHand;
   }
 
   /** Starts with nothing said. */
@@ -125,6 +127,16 @@ public final class Job {
     return clampInHeadZoneAllowed;
   }
 
+  /** The string that there is for the job; empty when that is not said. */
+  public Optional<StringAtHand> stringAtHand() {
+    return stringAtHand;
+  }
+
+  /** Whether only plans of two pieces serve: two different strings, or two lengths at hand. */
+  public boolean needsTwoPieces(Layout layout) {
+    return hybrid(layout) || stringAtHand.filter(StringAtHand::isPack).isPresent();
+  }
+
   private static Force usualTension(Layout layout) {
     return layout
         .tension()
@@ -164,6 +176,7 @@ public final class Job {
     private Optional<Side> anchorSide = Optional.empty();
     private Optional<Integer> anchorMain = Optional.empty();
     private boolean clampInHeadZoneAllowed = false;
+    private Optional<StringAtHand> stringAtHand = Optional.empty();
 
     private Builder() {}
 
@@ -266,6 +279,12 @@ public final class Job {
     /** Allows a starting clamp outside in the head zone, with a warning. */
     public Builder clampInHeadZoneAllowed(boolean value) {
       clampInHeadZoneAllowed = value;
+      return this;
+    }
+
+    /** Says what string there is, so that a plan tells whether it is enough. */
+    public Builder stringAtHand(StringAtHand value) {
+      stringAtHand = Optional.of(value);
       return this;
     }
 

@@ -120,6 +120,10 @@ public enum FindingCode {
   ANCHOR_WEAKER(
       "anchor-weaker", Severity.WARNING, "A knot is tied round the weaker string of a hybrid."),
 
+  // String.
+  STRING_SHORT("string-short", Severity.WARNING, "There is too little string at hand."),
+  STRING_TIGHT("string-tight", Severity.NOTE, "The string at hand may just be enough."),
+
   // Tension.
   TENSION_RANGE("tension-range", Severity.ERROR, "The tension range is empty."),
   TENSION_ABOVE_MAX("tension-above-max", Severity.WARNING, "A pull is above the maker's limit."),

@@ -2,6 +2,7 @@ package org.hoopwright.patterns;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import org.hoopwright.bench.StringNeed;
 import org.hoopwright.replay.Interval;
 import org.hoopwright.units.Force;
 import org.hoopwright.units.ForceUnit;
@@ -49,5 +50,19 @@ final class Measures {
         + " m, "
         + whole.divide(MM_PER_FOOT, 1, RoundingMode.UP)
         + " ft)";
+  }
+
+  /** What there is of a string and what that means, such as {@code 12192 mm: enough, 742 over}. */
+  static String atHand(StringNeed need) {
+    String have = Decimals.near(Math.floor(need.atHandMm()), 0) + " mm: ";
+    return switch (need.verdict()) {
+      case ENOUGH ->
+          have
+              + (need.jobs() > 1 ? "enough for " + need.jobs() + " such jobs, " : "enough, ")
+              + Decimals.near(Math.floor(need.atHandMm() - need.jobs() * need.mostMm()), 0)
+              + " mm over";
+      case TIGHT -> have + "may just be enough; see the findings";
+      case SHORT -> have + "too short; see the findings";
+    };
   }
 }

@@ -2,6 +2,7 @@ package org.hoopwright.patterns;
 
 import org.hoopwright.bench.Bench;
 import org.hoopwright.bench.Job;
+import org.hoopwright.bench.StringAtHand;
 import org.hoopwright.frame.Layout;
 import org.hoopwright.geometry.Side;
 import org.hoopwright.material.StringSpec;
@@ -37,6 +38,7 @@ final class OptionsJson {
     if (job.clampInHeadZoneAllowed()) {
       options.put("clampInHeadZone", JsonLines.truth(true));
     }
+    job.stringAtHand().ifPresent(s -> options.put("stringAtHand", atHand(s)));
     unusualSizes(options, bench);
     return options.end();
   }
@@ -49,6 +51,16 @@ final class OptionsJson {
           .put("gauge", each(mains.gauge().word(), crosses.gauge().word()))
           .put("material", each(mains.material().word(), crosses.material().word()));
     }
+  }
+
+  private static JsonLines atHand(StringAtHand string) {
+    JsonLines mains = JsonLines.tenths(string.mainsMm());
+    return string.crossesMm().isEmpty()
+        ? mains
+        : JsonLines.lineObject()
+            .put("mains", mains)
+            .put("crosses", JsonLines.tenths(string.crossesMm().getAsDouble()))
+            .end();
   }
 
   private static JsonLines each(String mains, String crosses) {

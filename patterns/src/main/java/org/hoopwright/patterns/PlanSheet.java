@@ -10,6 +10,7 @@ import org.hoopwright.bench.Job;
 import org.hoopwright.bench.Start;
 import org.hoopwright.bench.StartMark;
 import org.hoopwright.bench.Step;
+import org.hoopwright.bench.StringNeed;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.frame.HoleId;
 import org.hoopwright.frame.Layout;
@@ -154,6 +155,10 @@ public final class PlanSheet {
                   rows.add(
                       List.of("  of it, " + Words.end(l.end()), Measures.string(l.totalMm()))));
     }
+    StringNeed.of(bench)
+        .forEach(
+            need ->
+                rows.add(List.of("at hand" + Words.piecesOf(route, need), Measures.atHand(need))));
     rows.add(List.of("pull mains", Measures.force(job.mainsTension(layout))));
     rows.add(List.of("pull crosses", Measures.force(job.crossesTension(layout))));
     if (job.lastPullExtra().newtons() > 0) {

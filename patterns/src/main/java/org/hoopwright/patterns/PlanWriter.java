@@ -10,6 +10,7 @@ import org.hoopwright.bed.Span;
 import org.hoopwright.bed.SpanId;
 import org.hoopwright.bench.BenchPlan;
 import org.hoopwright.bench.Step;
+import org.hoopwright.bench.StringNeed;
 import org.hoopwright.replay.Estimates;
 import org.hoopwright.replay.Interval;
 
@@ -27,7 +28,8 @@ import org.hoopwright.replay.Interval;
  * <p>What a caller left open is left out: {@code sha256} without a layout file, {@code direction},
  * {@code mainsStart}, {@code start} and {@code anchorSide} of the options, the {@code maker} rank
  * of a layout that asks for nothing, a start's {@code clampOutside} and {@code mark} when it has
- * none. A bench that is not the usual one has its sizes in the options too.
+ * none, {@code stringAtHand} and {@code string} when nothing is said of what is at hand. A bench
+ * that is not the usual one has its sizes in the options too.
  */
 public final class PlanWriter {
 
@@ -88,9 +90,12 @@ public final class PlanWriter {
             .put("holes", holes(bed))
             .put("spans", JsonLines.lines(bed.spans(), PlanWriter::span))
             .put("route", RouteJson.route(plan))
-            .put("pieces", RouteJson.pieces(bench))
-            .put("start", RouteJson.start(bench.start()))
-            .put("weave", weave(bed));
+            .put("pieces", RouteJson.pieces(bench));
+    List<StringNeed> needs = StringNeed.of(bench);
+    if (!needs.isEmpty()) {
+      all.put("string", JsonLines.lines(needs, PlanWriter::need));
+    }
+    all.put("start", RouteJson.start(bench.start())).put("weave", weave(bed));
     if (steps) {
       all.put("steps", steps(bench.steps()));
     }
@@ -100,6 +105,19 @@ public final class PlanWriter {
     }
     return all.put("cautions", JsonLines.lines(plan.cautions(), JsonLines::text))
         .put("findings", JsonLines.lines(plan.findings(), FindingJson::of))
+        .end();
+  }
+
+  private static JsonLines need(StringNeed need) {
+    return JsonLines.lineObject()
+        .put("pieces", JsonLines.line(need.pieces().stream().map(JsonLines::number).toList()))
+        .put(
+            "need",
+            JsonLines.line(
+                List.of(JsonLines.tenths(need.leastMm()), JsonLines.tenths(need.mostMm()))))
+        .put("atHand", JsonLines.tenths(need.atHandMm()))
+        .put("verdict", need.verdict().word())
+        .put("jobs", need.jobs())
         .end();
   }
 

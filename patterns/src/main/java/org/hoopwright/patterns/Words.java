@@ -3,6 +3,7 @@ package org.hoopwright.patterns;
 import java.util.List;
 import org.hoopwright.bed.Bed;
 import org.hoopwright.bench.StartMark;
+import org.hoopwright.bench.StringNeed;
 import org.hoopwright.frame.Direction;
 import org.hoopwright.frame.Game;
 import org.hoopwright.geometry.Side;
@@ -11,6 +12,7 @@ import org.hoopwright.route.CoveredHole;
 import org.hoopwright.route.EndName;
 import org.hoopwright.route.Knot;
 import org.hoopwright.route.Piece;
+import org.hoopwright.route.Route;
 
 /** Words for people. */
 final class Words {
@@ -54,6 +56,13 @@ final class Words {
       case MAINS -> "mains";
       case CROSSES -> "crosses";
     };
+  }
+
+  /** Which pieces are cut from one string, after a word: empty for all of them. */
+  static String piecesOf(Route route, StringNeed need) {
+    return need.pieces().size() == route.pieces().size()
+        ? ""
+        : ", " + role(route.pieces().get(need.pieces().get(0)).role());
   }
 
   /** A knot, such as {@code tie-off knot in L8T round L7}. */

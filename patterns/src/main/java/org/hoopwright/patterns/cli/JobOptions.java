@@ -6,6 +6,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.hoopwright.bench.Job;
 import org.hoopwright.bench.StartMethod;
+import org.hoopwright.bench.StringAtHand;
 import org.hoopwright.frame.Direction;
 import org.hoopwright.frame.Layout;
 import org.hoopwright.geometry.Side;
@@ -67,6 +68,15 @@ final class JobOptions {
       description =
           "natural-gut, nylon, multifilament, polyester or aramid; MAINS/CROSSES for a hybrid.")
   private @Nullable String material;
+
+  @Option(
+      names = "--at-hand",
+      paramLabel = "LENGTH",
+      description =
+          "String at hand with its unit (m, ft, mm, in), such as 12m: a set, or what a reel holds;"
+              + " MAINS/CROSSES for a pack of two pieces, such as 22ft/18ft. The plan then tells"
+              + " whether it is enough.")
+  private @Nullable String atHand;
 
   @Option(
       names = "--start",
@@ -150,9 +160,12 @@ final class JobOptions {
       builder.strings(string(usual, 0), string(usual, 1));
     }
     Job job = builder.build();
-    if (job.hybrid(layout) && job.routes().pieces().orElse(2) == 1) {
+    if (job.needsTwoPieces(layout) && job.routes().pieces().orElse(2) == 1) {
       throw wrong(
-          "one piece cannot be of two strings; leave out --pieces 1, or name one string only.");
+          job.hybrid(layout)
+              ? "one piece cannot be of two strings; leave out --pieces 1, or name one string only."
+              : "one piece cannot be cut from a pack of two; leave out --pieces 1, or name one"
+                  + " length only.");
     }
     return job;
   }
@@ -170,6 +183,9 @@ final class JobOptions {
           .ifPresent(job::anchorSide);
       if (leadLimit != null) {
         job.leadLimit(leadLimit);
+      }
+      if (atHand != null) {
+        job.stringAtHand(stringAtHand(atHand));
       }
       word("--start", start, StartMethod::ofWord, StartMethod.values(), StartMethod::word)
           .ifPresent(job::startMethod);
@@ -252,6 +268,24 @@ final class JobOptions {
             ? "write " + number + "N, " + number + "lbf or " + number + "kgf."
             : "write it like 245N, 55lbf or 24.9kgf.";
     throw wrong(option + " (" + value + ") must be a number with its unit: " + wayOut);
+  }
+
+  private StringAtHand stringAtHand(String value) {
+    double mains = length(part("--at-hand", value, 0).orElseThrow());
+    return value.contains(HYBRID)
+        ? StringAtHand.pack(mains, length(part("--at-hand", value, 1).orElseThrow()))
+        : StringAtHand.one(mains);
+  }
+
+  private double length(String value) {
+    return StringLength.mm(value)
+        .orElseThrow(
+            () ->
+                wrong(
+                    "--at-hand ("
+                        + value
+                        + ") must be a number with its unit: write it like 12m, 40ft or"
+                        + " 22ft/18ft."));
   }
 
   private <T> Optional<T> word(

@@ -12,6 +12,7 @@ import java.util.Locale;
 import org.hoopwright.Plan;
 import org.hoopwright.bench.BenchPlan;
 import org.hoopwright.bench.Step;
+import org.hoopwright.bench.StringNeed;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.frame.Layout;
 import org.hoopwright.frame.TensionRange;
@@ -162,6 +163,14 @@ public final class BenchSheet {
               : i == 0 ? "Cut for the mains" : "Cut for the crosses";
       fact(list, what, text.length(plan.cutLengthsMm().get(i)));
     }
+    for (StringNeed need : StringNeed.of(plan)) {
+      boolean all = need.pieces().size() == plan.route().pieces().size();
+      String which = all ? "" : need.pieces().get(0) == 0 ? ", mains" : ", crosses";
+      fact(
+          list,
+          "String at hand" + which,
+          Element.of("span").add(text.length(need.atHandMm())).text(", " + need.verdict().word()));
+    }
     plan.route().pieces().stream()
         .flatMap(p -> p.ends().stream())
         .forEach(
@@ -275,7 +284,11 @@ public final class BenchSheet {
     for (Finding f : findings) {
       lines += Words.wrap(f.severity().word() + ": " + f.message() + f.fix(), 8.5, 500, 99).size();
     }
-    int facts = 3 + plan.cutLengthsMm().size() + 2 * plan.route().pieces().size();
+    int facts =
+        3
+            + plan.cutLengthsMm().size()
+            + StringNeed.of(plan).size()
+            + 2 * plan.route().pieces().size();
     int rows = (facts + 3) / 4;
     double rest = 277 - 28 - lines * 4.0 - rows * 10.5 - 12;
     return Math.max(80, Math.min(165, rest));

@@ -305,4 +305,40 @@ class PlanCommandTest {
     assertThat(call.code()).isZero();
     assertThat(call.out()).contains("[tension-above-max]");
   }
+
+  @Test
+  void tellsWhetherTheStringAtHandIsEnough() {
+    Json set = json(FRAME, "--at-hand", "40ft");
+    assertThat(set.at("options", "stringAtHand").number()).isEqualTo(12192);
+    assertThat(set.at("string", 0, "verdict").text()).isEqualTo("enough");
+    assertThat(set.at("string").items()).hasSize(1);
+
+    Json pack = json(FRAME, "--at-hand", "22ft/18ft");
+    assertThat(pack.at("options", "stringAtHand", "crosses").number()).isEqualTo(5486.4);
+    assertThat(pack.at("string", 1, "atHand").number()).isEqualTo(5486.4);
+    assertThat(pack.at("pieces").items()).hasSize(2);
+
+    assertThat(Call.of("plan", FRAME, "--at-hand", "200 m").out())
+        .containsPattern("at hand +200000 mm: enough for 17 such jobs, [0-9]+ mm over");
+    Call tooShort = Call.of("plan", FRAME, "--at-hand", "9m/9m");
+    assertThat(tooShort.out()).contains("at hand, mains", "at hand, crosses");
+    assertThat(Call.of("plan", FRAME, "--at-hand", "9m").out())
+        .contains("too short; see the findings", "[string-short]");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "12, 'write it like 12m, 40ft or 22ft/18ft'",
+    "0m, must be more than 0 mm",
+    "999999ft, at most 100 km",
+    "1m/2m/3m, or two with a / between them",
+    "m, 'write it like 12m, 40ft or 22ft/18ft'",
+  })
+  void stringAtHandMustHaveItsUnit(String value, String says) {
+    Call call = Call.of("plan", FRAME, "--at-hand", value);
+    assertThat(call.code()).isEqualTo(ExitCode.WRONG_CALL);
+    assertThat(call.err()).contains(says);
+    assertThat(Call.of("plan", FRAME, "--at-hand=6m/6m", "--pieces=1").err())
+        .contains("one piece cannot be cut from a pack of two");
+  }
 }
