@@ -38,6 +38,8 @@ public final class CommandRunner {
         new CommandLine(new RootCommand())
             .addSubcommand(new CheckCommand(session))
             .addSubcommand(new PlanCommand(session))
+            .addSubcommand(new InferCommand(session))
+            .addSubcommand(new DetourCommand(session))
             .addSubcommand(new NewCommand(session))
             .addSubcommand(new SamplesCommand(session));
     line.setExpandAtFiles(false)
