@@ -13,6 +13,7 @@ import org.hoopwright.bench.Step;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.FindingCode;
 import org.hoopwright.finding.Findings;
+import org.hoopwright.frame.Draft;
 import org.hoopwright.frame.Layout;
 import org.hoopwright.frame.LayoutCheck;
 import org.hoopwright.frame.TensionRange;
@@ -50,16 +51,28 @@ public final class Hoopwright {
    * @return the findings by place
    */
   public static List<Finding> check(Layout layout) {
+    return check(Draft.whole(layout));
+  }
+
+  /**
+   * As {@link #check(Layout)}, of a layout whose file could not be read everywhere: everything that
+   * is sure whatever stood in the lost parts.
+   *
+   * @return the findings by place
+   */
+  public static List<Finding> check(Draft draft) {
+    Layout layout = draft.layout();
     List<Finding> findings = new ArrayList<>(LayoutCheck.check(layout));
     Assignment assignment = StatedAssignment.assign(layout);
     findings.addAll(assignment.findings());
-    if (assignment.bed().isPresent()) {
+    if (assignment.bed().isPresent() && Needs.met(draft, FindingCode.NO_ROUTE)) {
       RouteResult routes = routes(assignment.bed().get(), Job.standard());
       if (routes.status() == RouteResult.Status.PROVEN_ABSENT) {
         findings.addAll(noRoute(layout, routes));
       }
     }
-    return Findings.sorted(findings);
+    return Findings.sorted(
+        findings.stream().filter(f -> Needs.met(draft, f)).map(draft::inFile).toList());
   }
 
   /**

@@ -108,7 +108,7 @@ public final class Bed {
   private static void require(boolean ok, String what, long is, long must) {
     if (!ok) {
       throw new IllegalArgumentException(
-          "The number of %s (%d) must be %d.".formatted(what, is, must));
+          "The number of %s (%s) must be %s.".formatted(what, is, must));
     }
   }
 

@@ -60,7 +60,7 @@ final class Capacity {
   private static Finding tooSmall(Layout layout, Ring ring, HoleId hole, int passes) {
     return Finding.of(FindingCode.BORE_TOO_SMALL)
         .message(
-            "Hole %s must take %d %s, but its bore is %d."
+            "Hole %s must take %s %s, but its bore is %s."
                 .formatted(hole, passes, passes == 1 ? "string" : "strings", ring.bore(hole)))
         .at(LayoutPointers.member("/holes/bore", layout.bore().keySet(), hole), layout.places())
         .about(hole)

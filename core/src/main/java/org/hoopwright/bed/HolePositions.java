@@ -77,7 +77,7 @@ public record HolePositions(Map<HoleId, Point> points, List<Finding> findings) {
     for (Side side : Side.values()) {
       if (labels.of(side).size() != ring.size(side)) {
         throw new IllegalArgumentException(
-            "The number of labels of the %s side (%d) must be that of its holes (%d)."
+            "The number of labels of the %s side (%s) must be that of its holes (%s)."
                 .formatted(Words.of(side), labels.of(side).size(), ring.size(side)));
       }
     }

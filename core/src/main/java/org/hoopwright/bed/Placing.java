@@ -117,7 +117,7 @@ final class Placing {
           byCross.put(hole, new Measured(point.get(), pointer));
         } else {
           outside(
-              "Cross %d lies %s mm below the inside of the head, where the hoop has no %s side."
+              "Cross %s lies %s mm below the inside of the head, where the hoop has no %s side."
                   .formatted(j, Words.mm(mm), Words.of(side)),
               pointer,
               SpanId.cross(j),
@@ -140,7 +140,7 @@ final class Placing {
           byMain.put(hole, new Measured(point.get(), pointer));
         } else {
           outside(
-              "Main %d lies %s mm %s of the long axis, where the hoop does not reach."
+              "Main %s lies %s mm %s of the long axis, where the hoop does not reach."
                   .formatted(k, Words.mm(mm), Words.of(side)),
               pointer,
               SpanId.main(side, k),

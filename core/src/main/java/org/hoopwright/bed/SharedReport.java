@@ -38,7 +38,7 @@ final class SharedReport {
     // Below the last digit shown a difference is no reason to prefer one.
     boolean tie = choice.gain() < 0.05;
     String message =
-        "Of the shared holes %s the crosses need %d, and %s %s taken; %s would %s."
+        "Of the shared holes %s the crosses need %s, and %s %s taken; %s would %s."
             .formatted(
                 Words.some(all),
                 taken.size(),

@@ -47,7 +47,7 @@ public record SpanId(Kind kind, int number) implements Comparable<SpanId> {
   public SpanId {
     if (number < 1) {
       throw new IllegalArgumentException(
-          "The span number (%d) must be 1 or more.".formatted(number));
+          "The span number (%s) must be 1 or more.".formatted(number));
     }
   }
 

@@ -115,7 +115,7 @@ public final class StatedAssignment {
           findings.add(
               Finding.of(FindingCode.MAINS_NO_HOLE)
                   .message(
-                      "The %d mains of the %s side find only %d holes at the %s."
+                      "The %s mains of the %s side find only %s holes at the %s."
                           .formatted(
                               layout.mainsPerSide(), Words.of(side), holes.size(), end.word()))
                   .at("/mains/count", layout.places())

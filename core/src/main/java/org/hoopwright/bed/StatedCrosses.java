@@ -146,7 +146,7 @@ final class StatedCrosses {
                 .formatted(Words.some(passedBy) + (passedBy.size() == 1 ? " is" : " are"));
     return Finding.of(FindingCode.CROSSES_NO_HOLE)
         .message(
-            "The %d crosses find only %d free and %d shared holes on the %s side%s."
+            "The %s crosses find only %s free and %s shared holes on the %s side%s."
                 .formatted(layout.crossesCount(), free, shared, Words.of(side), blocked))
         .at("/crosses/count", layout.places())
         .about(passedBy)

@@ -138,7 +138,7 @@ public final class Bench {
     public Builder machineClamps(int count) {
       if (count < 2 || count > 9) {
         throw new IllegalArgumentException(
-            "The number of machine clamps (%d) must be from 2 to 9.".formatted(count));
+            "The number of machine clamps (%s) must be from 2 to 9.".formatted(count));
       }
       machineClamps = count;
       return this;
@@ -152,7 +152,7 @@ public final class Bench {
     public Builder startingClamps(int count) {
       if (count < 0 || count > 2) {
         throw new IllegalArgumentException(
-            "The number of starting clamps (%d) must be from 0 to 2.".formatted(count));
+            "The number of starting clamps (%s) must be from 0 to 2.".formatted(count));
       }
       startingClamps = count;
       return this;

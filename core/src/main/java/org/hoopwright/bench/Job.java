@@ -243,7 +243,7 @@ public final class Job {
     public Builder leadLimit(int mains) {
       if (mains < 1 || mains > 3) {
         throw new IllegalArgumentException(
-            "The lead limit (%d) must be from 1 to 3 mains.".formatted(mains));
+            "The lead limit (%s) must be from 1 to 3 mains.".formatted(mains));
       }
       leadLimit = mains;
       return this;
@@ -270,7 +270,7 @@ public final class Job {
      */
     public Builder anchorMain(int main) {
       if (main < 1 || main > 2) {
-        throw new IllegalArgumentException("The anchor main (%d) must be 1 or 2.".formatted(main));
+        throw new IllegalArgumentException("The anchor main (%s) must be 1 or 2.".formatted(main));
       }
       anchorMain = Optional.of(main);
       return this;

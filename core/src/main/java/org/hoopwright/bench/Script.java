@@ -154,8 +154,8 @@ final class Script {
     double share = distance / bed.span(span).lengthMm();
     String cost =
         beforeKnot
-            ? "when it comes off after the knot, %s loses about %.0f %% of its tension"
-                .formatted(span, 100 * share)
+            ? "when it comes off after the knot, %s loses about %s %% of its tension"
+                .formatted(span, Math.round(100 * share))
             : "that slack is taken up by the next pull";
     List<SpanId> met =
         open.stream()

@@ -76,6 +76,15 @@ public final class Finding {
     return Optional.ofNullable(source);
   }
 
+  /** The same finding with another pointer; its place stays. */
+  public Finding withPointer(String jsonPointer) {
+    Builder b = new Builder(code).message(message).fix(fix).about(about);
+    b.pointer = jsonPointer;
+    b.place = place;
+    b.source = source;
+    return b.build();
+  }
+
   @Override
   public boolean equals(@Nullable Object o) {
     return o instanceof Finding f

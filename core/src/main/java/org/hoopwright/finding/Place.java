@@ -18,7 +18,7 @@ public record Place(int line, int column, int endLine, int endColumn) implements
   public Place {
     if (line < 1 || column < 1 || endLine < line || (endLine == line && endColumn < column)) {
       throw new IllegalArgumentException(
-          "The place (%d:%d to %d:%d) must start at 1:1 or later and not end before it starts."
+          "The place (%s:%s to %s:%s) must start at 1:1 or later and not end before it starts."
               .formatted(line, column, endLine, endColumn));
     }
   }

@@ -28,7 +28,7 @@ final class CountCheck {
     if (mains % 2 != 0) {
       findings.add(
           Finding.of(FindingCode.MAINS_ODD)
-              .message("The number of mains (%d) is odd, which is not supported.".formatted(mains))
+              .message("The number of mains (%s) is odd, which is not supported.".formatted(mains))
               .at("/mains/count", layout.places())
               .fix("Check the count; frames with a main on the long axis cannot be planned.")
               .build());
@@ -37,7 +37,7 @@ final class CountCheck {
       findings.add(
           Finding.of(FindingCode.MAINS_TOO_FEW)
               .message(
-                  "The number of mains (%d) is below %d, the fewest.".formatted(mains, MIN_MAINS))
+                  "The number of mains (%s) is below %s, the fewest.".formatted(mains, MIN_MAINS))
               .at("/mains/count", layout.places())
               .fix("State all mains, those of both sides together.")
               .build());
@@ -48,7 +48,7 @@ final class CountCheck {
       findings.add(
           Finding.of(FindingCode.CROSSES_TOO_FEW)
               .message(
-                  "The number of crosses (%d) is below %d, the fewest."
+                  "The number of crosses (%s) is below %s, the fewest."
                       .formatted(crosses, MIN_CROSSES))
               .at("/crosses/count", layout.places())
               .fix("State all crosses.")
@@ -63,7 +63,7 @@ final class CountCheck {
       findings.add(
           Finding.of(FindingCode.NUMBER_RANGE)
               .message(
-                  "The number of %s (%d) is above %d, the most."
+                  "The number of %s (%s) is above %s, the most."
                       .formatted(what, count, MAX_STRINGS))
               .at("/" + what + "/count", layout.places())
               .fix("Check the count.")
@@ -87,7 +87,7 @@ final class CountCheck {
       findings.add(
           Finding.of(FindingCode.NUMBER_RANGE)
               .message(
-                  "The number of holes at the %s%s (%d) is not from 1 to %d."
+                  "The number of holes at the %s%s (%s) is not from 1 to %s."
                       .formatted(
                           end.word(),
                           alike ? "" : side == Side.LEFT ? " on the left" : " on the right",

@@ -32,7 +32,7 @@ public record HoleId(Side side, End end, int number) implements Comparable<HoleI
   public HoleId {
     if (number < 1 || number > MAX_NUMBER) {
       throw new IllegalArgumentException(
-          "The hole number (%d) must be from 1 to %d.".formatted(number, MAX_NUMBER));
+          "The hole number (%s) must be from 1 to %s.".formatted(number, MAX_NUMBER));
     }
   }
 

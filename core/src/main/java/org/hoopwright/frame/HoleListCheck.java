@@ -74,7 +74,7 @@ final class HoleListCheck {
     int count = (one.end() == End.HEAD ? layout.headHoles() : layout.throatHoles()).of(one.side());
     return Finding.of(FindingCode.UNKNOWN_HOLE)
         .message(
-            "%s %s not exist: %d %s counted at the %s."
+            "%s %s not exist: %s %s counted at the %s."
                 .formatted(
                     Texts.holes(missing),
                     missing.size() == 1 ? "does" : "do",

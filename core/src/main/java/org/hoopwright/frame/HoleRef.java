@@ -33,7 +33,7 @@ public final class HoleRef {
         .orElseThrow(
             () ->
                 new IllegalArgumentException(
-                    "The hole name (%s) must be a number from 1 to %d and H or T, with L or R before it for one side: 7H, L7H."
+                    "The hole name (%s) must be a number from 1 to %s and H or T, with L or R before it for one side: 7H, L7H."
                         .formatted(name, HoleId.MAX_NUMBER)));
   }
 

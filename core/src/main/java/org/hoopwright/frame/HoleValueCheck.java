@@ -42,7 +42,7 @@ final class HoleValueCheck {
     if (bore < 1 || bore > MAX_BORE) {
       findings.add(
           Finding.of(FindingCode.NUMBER_RANGE)
-              .message("The bore of %s (%d) is not from 1 to %d.".formatted(ref, bore, MAX_BORE))
+              .message("The bore of %s (%s) is not from 1 to %s.".formatted(ref, bore, MAX_BORE))
               .at("/holes/bore/" + ref, layout.places())
               .about(ref.holes())
               .fix(

@@ -31,7 +31,7 @@ final class NumberCheck {
               if (n != 1 && n != 2) {
                 findings.add(
                     Finding.of(FindingCode.WRONG_VALUE)
-                        .message("The number of pieces (%d) is neither 1 nor 2.".formatted(n))
+                        .message("The number of pieces (%s) is neither 1 nor 2.".formatted(n))
                         .at("/pieces", layout.places())
                         .fix("State 1 or 2, or \"either\".")
                         .build());

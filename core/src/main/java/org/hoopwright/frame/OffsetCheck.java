@@ -73,9 +73,9 @@ final class OffsetCheck {
           Finding.of(FindingCode.OFFSETS_COUNT)
               .message(
                   what.equals("main")
-                      ? "There are %d offsets for the %d mains of a side."
+                      ? "There are %s offsets for the %s mains of a side."
                           .formatted(offsets.size(), count)
-                      : "There are %d offsets for %d crosses.".formatted(offsets.size(), count))
+                      : "There are %s offsets for %s crosses.".formatted(offsets.size(), count))
               .at(pointer, layout.places())
               .fix("Give one offset for each, in order.")
               .build());
@@ -86,7 +86,7 @@ final class OffsetCheck {
         findings.add(
             Finding.of(FindingCode.NUMBER_RANGE)
                 .message(
-                    "The offset of %s %d (%s) is not above 0 and at most 10 m."
+                    "The offset of %s %s (%s) is not above 0 and at most 10 m."
                         .formatted(what, i + 1, offsets.get(i)))
                 .at(pointer + "/" + i, layout.places())
                 .fix("Check the number and the unit.")
@@ -95,7 +95,7 @@ final class OffsetCheck {
         findings.add(
             Finding.of(FindingCode.OFFSETS_ORDER)
                 .message(
-                    "The offset of %s %d (%s) is not greater than that of %s %d (%s)."
+                    "The offset of %s %s (%s) is not greater than that of %s %s (%s)."
                         .formatted(what, i + 1, offsets.get(i), what, i, offsets.get(i - 1)))
                 .at(pointer + "/" + i, layout.places())
                 .fix(

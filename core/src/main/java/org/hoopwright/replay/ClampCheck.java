@@ -63,7 +63,7 @@ final class ClampCheck implements StepCheck {
     breaches.addIf(
         ClampKind.number(s.clamp()) > count,
         Invariant.I2_CLAMPS,
-        "The clamp %s is not at hand, because the bench has %d %s clamps."
+        "The clamp %s is not at hand, because the bench has %s %s clamps."
             .formatted(s.clamp(), count, kind.get().word()));
     state
         .clamp(s.clamp())

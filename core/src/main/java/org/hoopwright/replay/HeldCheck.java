@@ -51,7 +51,7 @@ final class HeldCheck implements StepCheck {
     if (path.isEmpty() || !BenchState.outermost(path.get(), s.end(), s.span())) {
       breaches.add(
           Invariant.I3_FREE_TAIL,
-          "%s cannot be slipped out, because it is not the last span that the %s end of piece %d has laced."
+          "%s cannot be slipped out, because it is not the last span that the %s end of piece %s has laced."
               .formatted(s.span(), s.end().word(), s.piece()));
       return;
     }

@@ -115,7 +115,7 @@ final class KnotCheck implements StepCheck {
     breaches.addIf(
         strings > bed.ring().bore(hole),
         Invariant.I7_KNOT,
-        "The hole %s would take %d strings with the knot, but its bore is %d."
+        "The hole %s would take %s strings with the knot, but its bore is %s."
             .formatted(hole, strings, bed.ring().bore(hole)));
   }
 

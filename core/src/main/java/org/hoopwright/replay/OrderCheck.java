@@ -62,19 +62,19 @@ final class OrderCheck implements StepCheck {
     if (s.piece() < 0 || s.piece() >= route.pieces().size()) {
       breaches.add(
           Invariant.I10_ROUTE,
-          "Piece %d is cut, but the route has %d pieces."
+          "Piece %s is cut, but the route has %s pieces."
               .formatted(s.piece(), route.pieces().size()));
       return;
     }
     breaches.addIf(
-        state.isCut(s.piece()), Invariant.I10_ROUTE, "Piece %d is cut twice.".formatted(s.piece()));
+        state.isCut(s.piece()), Invariant.I10_ROUTE, "Piece %s is cut twice.".formatted(s.piece()));
     boolean agrees =
         s.piece() < plan.cutLengthsMm().size()
             && Math.abs(plan.cutLengthsMm().get(s.piece()) - s.lengthMm()) <= TOLERANCE_MM;
     breaches.addIf(
         !agrees,
         Invariant.I10_ROUTE,
-        "Piece %d is cut at %s mm, but the plan's cut lengths are %s mm."
+        "Piece %s is cut at %s mm, but the plan's cut lengths are %s mm."
             .formatted(s.piece(), s.lengthMm(), plan.cutLengthsMm()));
   }
 
@@ -87,7 +87,7 @@ final class OrderCheck implements StepCheck {
     breaches.addIf(
         !state.isCut(piece),
         Invariant.I10_ROUTE,
-        "%s is laced before piece %d is cut.".formatted(pass.span(), piece));
+        "%s is laced before piece %s is cut.".formatted(pass.span(), piece));
     breaches.addIf(
         !state.joins(pass.span(), pass.from(), pass.to()),
         Invariant.I10_ROUTE,
@@ -101,7 +101,7 @@ final class OrderCheck implements StepCheck {
     if (index >= passes.size()) {
       breaches.add(
           Invariant.I10_ROUTE,
-          "The %s end goes on to %s, but the route gives it %d spans only."
+          "The %s end goes on to %s, but the route gives it %s spans only."
               .formatted(name.word(), pass.span(), passes.size()));
       return;
     }
@@ -218,7 +218,7 @@ final class OrderCheck implements StepCheck {
   }
 
   private static String noSuchEnd(int piece, EndName name) {
-    return "The route has no %s end of piece %d.".formatted(name.word(), piece);
+    return "The route has no %s end of piece %s.".formatted(name.word(), piece);
   }
 
   private String describe(Moment m) {

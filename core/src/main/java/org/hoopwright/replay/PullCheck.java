@@ -114,7 +114,7 @@ final class PullCheck implements StepCheck {
     breaches.addIf(
         grip.span().isMain() && Math.abs(left - right) > plan.job().leadLimit(),
         Invariant.I4_LEAD,
-        "%d left and %d right mains have had their own pull, a lead of %d, but the limit is %d."
+        "%s left and %s right mains have had their own pull, a lead of %s, but the limit is %s."
             .formatted(left, right, Math.abs(left - right), plan.job().leadLimit()));
   }
 

@@ -17,7 +17,7 @@ record PullReading(List<Grip> grips, List<String> faults) {
     int tails = pull.tails().size();
     if (tails < 1 || tails > 2 || pull.at().size() != tails) {
       return fault(
-          "A pull must grip one tail or two, each at one hole, but it names %d tails at %d holes."
+          "A pull must grip one tail or two, each at one hole, but it names %s tails at %s holes."
               .formatted(tails, pull.at().size()));
     }
     List<Grip> grips = new ArrayList<>();

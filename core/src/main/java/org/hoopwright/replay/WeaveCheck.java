@@ -86,7 +86,7 @@ final class WeaveCheck implements StepCheck {
         int expected = separate(ring, main, cross) ? 1 : 0;
         if (both.size() != expected) {
           faults.add(
-              "%s meets %s %d times, but by the order of the holes it is %d."
+              "%s meets %s %s times, but by the order of the holes it is %s."
                   .formatted(cross.id(), main.id(), both.size(), expected));
         }
         met.addAll(both);

@@ -1,74 +1,64 @@
 package org.hoopwright.route;
 
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.hoopwright.frame.Direction;
 import org.hoopwright.frame.End;
 import org.hoopwright.frame.HoleId;
-import org.hoopwright.frame.Layout;
 import org.hoopwright.geometry.Side;
 import org.jspecify.annotations.Nullable;
 
 /**
  * A variant under comparison: an order of passes with knots and their measures. Turned into a
- * {@link Route} only when needed.
+ * {@link Route} only when one is asked for. Immutable.
  */
 final class Candidate {
 
   final PassOrder order;
   final Knots knots;
-  final Timeline.Measured measured;
   final int departures;
   final int wishesMissed;
+  final int covered;
+  final int doubled;
+  final int longestRun;
+  final long stringMm;
   private final RouteModel m;
+
+  // Made on demand; a route is immutable and the same whoever makes it, so that a race does no
+  // harm.
   private @Nullable Route route;
 
   Candidate(
-      RouteModel model, PassOrder order, Knots knots, Timeline.Measured measured, int departures) {
+      RouteModel model,
+      PassOrder order,
+      KnotChoice[] knots,
+      Strung strung,
+      int departures,
+      int wishesMissed) {
     this.m = model;
     this.order = order;
-    this.knots = knots;
-    this.measured = measured;
+    this.knots = Knots.of(knots);
     this.departures = departures;
-    this.wishesMissed = wishesMissed(model, order);
+    this.wishesMissed = wishesMissed;
+    this.covered = strung.covered();
+    this.doubled = strung.doubled();
+    this.longestRun = strung.longestRun();
+    this.stringMm = strung.stringMm();
   }
 
-  /** How many of the maker's wishes an order misses; see {@link RoutePreferences#MAKER}. */
-  private static int wishesMissed(RouteModel m, PassOrder order) {
-    Layout layout = m.bed.layout();
-    int missed = 0;
-    if (layout.direction().isPresent() && layout.direction().get() != order.direction()) {
-      missed++;
-    }
-    if (layout.pieces().isPresent() && layout.pieces().getAsInt() != (order.onePiece() ? 1 : 2)) {
-      missed++;
-    }
-    if (layout.shortSide().isPresent()
-        && (layout.shortSide().get() == Side.LEFT) != (order.shortSide() == RouteModel.LEFT)) {
-      missed++;
-    }
-    if (layout.startSide().isPresent()
-        && (layout.startSide().get() == Side.LEFT) != (startSide(m, order) == RouteModel.LEFT)) {
-      missed++;
-    }
-    return missed;
-  }
-
-  /** The side on which the first cross of the order's direction enters. */
-  private static int startSide(RouteModel m, PassOrder order) {
-    int first = m.cross(order.direction() == Direction.HEAD_TO_THROAT ? 1 : m.crosses);
-    for (int[] passes : List.of(order.shortPasses(), order.longPasses(), order.crossPasses())) {
-      for (int pass : passes) {
-        if (pass >> 1 == first) {
-          return m.side(m.entry(pass));
-        }
-      }
-    }
-    throw new IllegalStateException("an order without its first cross");
+  /** The value of one of the usual preferences. */
+  long value(Usual usual) {
+    return switch (usual) {
+      case MAKER -> wishesMissed;
+      case DIRECTION -> order.direction() == Direction.HEAD_TO_THROAT ? 0 : 1;
+      case DEPARTURES -> departures;
+      case COVERED -> covered;
+      case DOUBLED -> doubled;
+      case KNOTS -> order.onePiece() ? 2 : 4;
+      case LONGEST_RUN -> longestRun;
+      case STRING -> stringMm;
+    };
   }
 
   /** The public value. */
@@ -82,8 +72,8 @@ final class Candidate {
   }
 
   private Route make() {
-    Timeline timeline = new Timeline(m);
-    List<Piece> pieces = new ArrayList<>();
+    Timeline timeline = new Timeline(m, order, knots);
+    List<Piece> pieces = new ArrayList<>(2);
     StringEnd shortEnd = end(EndName.SHORT, order.shortPasses(), knots.shortKnot());
     StringEnd longEnd = end(EndName.LONG, order.longPasses(), knots.longKnot());
     KnotChoice start = knots.start();
@@ -112,28 +102,13 @@ final class Candidate {
         pieces,
         order.shortOpening(),
         order.longOpening(),
-        timeline.moments(order, knots),
-        families(m, order),
-        timeline.measures(order, knots));
-  }
-
-  static Set<Family> families(RouteModel m, PassOrder order) {
-    Set<Family> families = EnumSet.noneOf(Family.class);
-    if (Timeline.aroundTheWorld(m, order)) {
-      families.add(Family.AROUND_THE_WORLD);
-    }
-    if (Timeline.box(m, order)) {
-      families.add(Family.BOX);
-    }
-    return families;
+        timeline.moments(),
+        OrderTraits.families(m, order),
+        timeline.measures(departures));
   }
 
   private StringEnd end(EndName name, int[] passes, KnotChoice knot) {
-    return new StringEnd(
-        name,
-        Arrays.stream(passes).mapToObj(m::pass).toList(),
-        Optional.empty(),
-        knot(knot, Knot.Kind.TIE_OFF));
+    return new StringEnd(name, m.passes(passes), Optional.empty(), knot(knot, Knot.Kind.TIE_OFF));
   }
 
   private Knot knot(KnotChoice k, Knot.Kind kind) {
@@ -141,46 +116,37 @@ final class Candidate {
   }
 
   /**
-   * What breaks the last ties, smaller first: start at the head, short side left, passes of the
-   * short end, of the long end and of the second piece, knots. Sides are taken relative to the
-   * short side, so that a mirrored layout gives the mirrored choice.
+   * What breaks the last ties, smaller first: start at the head, short side the maker's or left,
+   * passes of the short end, of the long end and of the second piece (the shorter list first),
+   * knots. Sides are taken relative to the short side, so that a mirrored layout gives the mirrored
+   * choice.
    */
-  int[] tieBreak() {
-    int[][] parts = {
-      {order.start() == End.HEAD ? 0 : 1, order.shortSide()},
-      relative(order.shortPasses()),
-      relative(order.longPasses()),
-      relative(order.crossPasses()),
-      relativeKnots()
-    };
-    int length = Arrays.stream(parts).mapToInt(p -> p.length + 1).sum();
-    int[] all = new int[length];
-    int at = 0;
-    for (int[] part : parts) {
-      all[at++] = part.length;
-      System.arraycopy(part, 0, all, at, part.length);
-      at += part.length;
+  int compareTies(Candidate o) {
+    int c = Integer.compare(order.start() == End.HEAD ? 0 : 1, o.order.start() == End.HEAD ? 0 : 1);
+    c = c != 0 ? c : Integer.compare(usualSide(), o.usualSide());
+    c = c != 0 ? c : passes(order.shortPasses(), o.order.shortPasses(), o);
+    c = c != 0 ? c : passes(order.longPasses(), o.order.longPasses(), o);
+    c = c != 0 ? c : passes(order.crossPasses(), o.order.crossPasses(), o);
+    return c != 0 ? c : knots.compare(m, order.shortSide(), o.knots, o.order.shortSide());
+  }
+
+  private int usualSide() {
+    return order.shortSide() == m.usualShortSide ? 0 : 1;
+  }
+
+  private int passes(int[] own, int[] others, Candidate o) {
+    if (own.length != others.length) {
+      return Integer.compare(own.length, others.length);
     }
-    return all;
-  }
-
-  private int[] relative(int[] passes) {
-    return order.shortSide() == RouteModel.LEFT ? passes : PassOrder.mirror(m, passes);
-  }
-
-  private int[] relativeKnots() {
-    List<Integer> list = new ArrayList<>();
-    for (KnotChoice k :
-        Arrays.asList(knots.shortKnot(), knots.longKnot(), knots.start(), knots.finish())) {
-      if (k != null) {
-        boolean near = m.side(k.hole()) == order.shortSide();
-        int place = m.side(k.hole()) == RouteModel.LEFT ? k.hole() : k.hole() - m.leftHoles;
-        list.add(k.clamped() ? 1 : 0);
-        list.add(near ? 0 : 1);
-        list.add(place);
-        list.add(relative(new int[] {k.anchor() * 2})[0]);
+    boolean turnOwn = order.shortSide() != RouteModel.LEFT;
+    boolean turnOthers = o.order.shortSide() != RouteModel.LEFT;
+    for (int i = 0; i < own.length; i++) {
+      int a = turnOwn ? m.mirror(own[i]) : own[i];
+      int b = turnOthers ? m.mirror(others[i]) : others[i];
+      if (a != b) {
+        return Integer.compare(a, b);
       }
     }
-    return list.stream().mapToInt(Integer::intValue).toArray();
+    return 0;
   }
 }

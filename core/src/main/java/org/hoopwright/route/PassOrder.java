@@ -1,6 +1,5 @@
 package org.hoopwright.route;
 
-import java.util.Arrays;
 import java.util.List;
 import org.hoopwright.frame.Direction;
 import org.hoopwright.frame.End;
@@ -89,46 +88,31 @@ final class PassOrder {
     return side == shortSide ? shortPasses : longPasses;
   }
 
-  /**
-   * What makes two orders of passes the same, whatever the labels: left passes, right passes,
-   * passes of the second piece.
-   */
-  String key() {
-    return Arrays.toString(passesFrom(RouteModel.LEFT))
-        + Arrays.toString(passesFrom(RouteModel.RIGHT))
-        + Arrays.toString(crossPasses);
+  /** What makes two orders of passes the same, whatever the labels. */
+  OrderKey key() {
+    return new OrderKey(passesFrom(RouteModel.LEFT), passesFrom(RouteModel.RIGHT), crossPasses);
   }
 
-  /** The same as values: left passes, right passes, passes of the second piece. */
+  /** What {@link #key()} says, as values: left passes, right passes, passes of the second piece. */
   List<List<Pass>> passes(RouteModel model) {
     return List.of(
-        values(model, passesFrom(RouteModel.LEFT)),
-        values(model, passesFrom(RouteModel.RIGHT)),
-        values(model, crossPasses));
-  }
-
-  private static List<Pass> values(RouteModel model, int[] passes) {
-    return Arrays.stream(passes).mapToObj(model::pass).toList();
+        model.passes(passesFrom(RouteModel.LEFT)),
+        model.passes(passesFrom(RouteModel.RIGHT)),
+        model.passes(crossPasses));
   }
 
   /** The key of the mirror image of this order. */
-  String mirrorKey(RouteModel model) {
-    return Arrays.toString(mirror(model, passesFrom(RouteModel.RIGHT)))
-        + Arrays.toString(mirror(model, passesFrom(RouteModel.LEFT)))
-        + Arrays.toString(mirror(model, crossPasses));
+  OrderKey mirrorKey(RouteModel model) {
+    return new OrderKey(
+        mirror(model, passesFrom(RouteModel.RIGHT)),
+        mirror(model, passesFrom(RouteModel.LEFT)),
+        mirror(model, crossPasses));
   }
 
-  /** These passes seen in a mirror. */
-  static int[] mirror(RouteModel model, int[] passes) {
+  private static int[] mirror(RouteModel model, int[] passes) {
     int[] m = new int[passes.length];
     for (int i = 0; i < m.length; i++) {
-      int span = passes[i] >> 1;
-      if (model.isCross(span)) {
-        m[i] = passes[i] ^ 1;
-      } else {
-        int other = span < model.n ? span + model.n : span - model.n;
-        m[i] = other * 2 + (passes[i] & 1);
-      }
+      m[i] = model.mirror(passes[i]);
     }
     return m;
   }

@@ -8,6 +8,7 @@ import org.hoopwright.bed.SpanId;
 import org.hoopwright.frame.End;
 import org.hoopwright.frame.HoleId;
 import org.hoopwright.frame.Ring;
+import org.hoopwright.geometry.Point;
 import org.hoopwright.geometry.Side;
 
 /**
@@ -24,6 +25,8 @@ final class RouteModel {
 
   static final int RIGHT = 1;
 
+  private static final int[] NONE = {};
+
   final Bed bed;
   final RouteRules rules;
   final int n;
@@ -32,6 +35,9 @@ final class RouteModel {
   final int leftHoles;
   final int holes;
 
+  /** The short side where nothing else decides: the maker's, or left. */
+  final int usualShortSide;
+
   private final int[] spanFrom;
   private final int[] spanTo;
   private final int[] forbiddenBefore; // forbidden stretches before this hole on its side
@@ -39,12 +45,17 @@ final class RouteModel {
   private final boolean[] knotPlace; // whether a knot can be tied in the hole
   private final boolean[] headZone;
   private final int[][] through; // spans through each hole
+
+  /** Straight length of all spans, in mm. */
+  final double spansMm;
+
   private final double headLoopMm;
   private final double throatLoopMm;
 
   RouteModel(Bed bed, RouteRules rules) {
     this.bed = bed;
     this.rules = rules;
+    this.usualShortSide = bed.layout().shortSide().orElse(Side.LEFT) == Side.LEFT ? LEFT : RIGHT;
     this.n = bed.mainsPerSide();
     this.crosses = bed.crossCount();
     this.spans = 2 * n + crosses;
@@ -54,39 +65,49 @@ final class RouteModel {
     spanFrom = new int[spans];
     spanTo = new int[spans];
     List<Span> all = bed.spans();
+    int[] first = new int[holes]; // the spans through each hole, from 1; at most two
+    int[] second = new int[holes];
+    double sum = 0;
     for (int s = 0; s < spans; s++) {
-      spanFrom[s] = number(all.get(s).from());
-      spanTo[s] = number(all.get(s).to());
+      Span span = all.get(s);
+      spanFrom[s] = number(span.from());
+      spanTo[s] = number(span.to());
+      sum += span.lengthMm();
+      note(first, second, spanFrom[s], s);
+      note(first, second, spanTo[s], s);
     }
+    spansMm = sum;
     forbiddenBefore = new int[holes];
     along = new double[holes];
     knotPlace = new boolean[holes];
     headZone = new boolean[holes];
     through = new int[holes][];
+    Point[] at = new Point[holes];
+    bed.positions().forEach((hole, point) -> at[number(hole)] = point);
     for (int h = 0; h < holes; h++) {
       HoleId hole = hole(h);
-      boolean first = h == 0 || h == leftHoles;
-      if (!first) {
+      if (h != 0 && h != leftHoles) {
         forbiddenBefore[h] =
             forbiddenBefore[h - 1] + (rules.stretchAllowed(ring, hole(h - 1), hole) ? 0 : 1);
-        along[h] = along[h - 1] + bed.position(hole(h - 1)).distanceTo(bed.position(hole));
+        along[h] = along[h - 1] + at[h - 1].distanceTo(at[h]);
       }
       headZone[h] = bed.inHeadZone(hole);
-      through[h] = bed.spansAt(hole).stream().mapToInt(this::number).toArray();
+      through[h] =
+          first[h] == 0
+              ? NONE
+              : second[h] == 0 ? new int[] {first[h] - 1} : new int[] {first[h] - 1, second[h] - 1};
       knotPlace[h] = rules.knotPlace(ring, hole, through[h].length);
     }
-    headLoopMm = loopMm(End.HEAD);
-    throatLoopMm = loopMm(End.THROAT);
+    headLoopMm = at[spanFrom[main(LEFT, 1)]].distanceTo(at[spanFrom[main(RIGHT, 1)]]);
+    throatLoopMm = at[spanTo[main(LEFT, 1)]].distanceTo(at[spanTo[main(RIGHT, 1)]]);
   }
 
-  private double loopMm(End end) {
-    return bed.position(holeOfMain(Side.LEFT, 1, end))
-        .distanceTo(bed.position(holeOfMain(Side.RIGHT, 1, end)));
-  }
-
-  private HoleId holeOfMain(Side side, int k, End end) {
-    Span s = bed.mains(side).get(k - 1);
-    return end == End.HEAD ? s.from() : s.to();
+  private static void note(int[] first, int[] second, int hole, int span) {
+    if (first[hole] == 0) {
+      first[hole] = span + 1;
+    } else {
+      second[hole] = span + 1;
+    }
   }
 
   int number(HoleId hole) {
@@ -189,26 +210,31 @@ final class RouteModel {
     return through[hole];
   }
 
-  /**
-   * Holes where an end that comes out at {@code exit} can be knotted, nearest first, head-most
-   * first among equals.
-   */
-  List<Integer> knotHoles(int exit) {
-    List<Integer> found = new ArrayList<>();
-    int first = side(exit) == LEFT ? 0 : leftHoles;
-    int last = (side(exit) == LEFT ? leftHoles : holes) - 1;
-    for (int d = 1; d <= rules.knotLimit(); d++) {
-      for (int h : new int[] {exit - d, exit + d}) {
-        if (h >= first && h <= last && knotPlace[h] && stretchOk(exit, h)) {
-          found.add(h);
-        }
-      }
-    }
-    return found;
+  /** Whether a knot can be tied in the hole. */
+  boolean knotPlace(int hole) {
+    return knotPlace[hole];
   }
 
-  /** Straight length of a span, in mm. */
-  double spanMm(int span) {
-    return bed.position(hole(spanFrom[span])).distanceTo(bed.position(hole(spanTo[span])));
+  /** A hole's place in its side's list. */
+  int place(int hole) {
+    return hole < leftHoles ? hole : hole - leftHoles;
+  }
+
+  /** A pass seen in a mirror. */
+  int mirror(int pass) {
+    int span = pass >> 1;
+    if (isCross(span)) {
+      return pass ^ 1;
+    }
+    return (span < n ? span + n : span - n) * 2 + (pass & 1);
+  }
+
+  /** These passes as values. */
+  List<Pass> passes(int[] passes) {
+    List<Pass> list = new ArrayList<>(passes.length);
+    for (int pass : passes) {
+      list.add(pass(pass));
+    }
+    return list;
   }
 }

@@ -1,12 +1,12 @@
 package org.hoopwright.route;
 
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.hoopwright.bed.Bed;
-import org.hoopwright.frame.Direction;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Compares candidates by a list of preferences and, when all of them tie, by what breaks the last
@@ -16,53 +16,60 @@ final class RouteRanking implements Comparator<Candidate> {
 
   private final Bed bed;
   private final List<RoutePreference> preferences;
+  private final @Nullable Usual[] usual; // null where a preference is the caller's own
+  private final Usual[] byKnots; // those that tell variants of one order apart
+  private final boolean allUsual;
 
   RouteRanking(Bed bed, List<RoutePreference> preferences) {
     this.bed = bed;
     this.preferences = preferences;
+    usual = new Usual[preferences.size()];
+    List<Usual> deciding = new ArrayList<>(preferences.size());
+    boolean all = true;
+    for (int i = 0; i < usual.length; i++) {
+      Usual u = Usual.of(preferences.get(i));
+      usual[i] = u;
+      if (u == null) {
+        all = false;
+      } else if (!u.sameForAllKnots) {
+        deciding.add(u);
+      }
+    }
+    byKnots = deciding.toArray(new Usual[0]);
+    allUsual = all;
   }
 
   @Override
   public int compare(Candidate a, Candidate b) {
-    for (RoutePreference p : preferences) {
-      int c = Long.compare(value(p, a), value(p, b));
+    for (int i = 0; i < usual.length; i++) {
+      int c = Long.compare(value(i, a), value(i, b));
       if (c != 0) {
         return c;
       }
     }
-    return Arrays.compare(a.tieBreak(), b.tieBreak());
+    return a.compareTies(b);
   }
 
-  /**
-   * The value of a preference; the usual ones are read off the candidate, so that most variants
-   * never become a route.
-   */
-  private long value(RoutePreference p, Candidate c) {
-    if (p == RoutePreferences.MAKER) {
-      return c.wishesMissed;
+  /** Whether a variant can be judged by {@link #better} before it is made a candidate. */
+  boolean judgesByMeasures() {
+    return allUsual;
+  }
+
+  /** Whether a variant stands before the best candidate so far of the same order of passes. */
+  boolean better(RouteModel m, KnotChoice[] knots, Strung strung, Candidate best) {
+    for (Usual u : byKnots) {
+      int c = Long.compare(u.value(strung), best.value(u));
+      if (c != 0) {
+        return c < 0;
+      }
     }
-    if (p == RoutePreferences.DIRECTION) {
-      return c.order.direction() == Direction.HEAD_TO_THROAT ? 0 : 1;
-    }
-    if (p == RoutePreferences.DEPARTURES) {
-      return c.departures;
-    }
-    if (p == RoutePreferences.COVERED) {
-      return c.measured.covered();
-    }
-    if (p == RoutePreferences.DOUBLED) {
-      return c.measured.doubled();
-    }
-    if (p == RoutePreferences.KNOTS) {
-      return c.measured.knots();
-    }
-    if (p == RoutePreferences.LONGEST_RUN) {
-      return c.measured.longestRun();
-    }
-    if (p == RoutePreferences.STRING) {
-      return c.measured.stringMm();
-    }
-    return p.value(c.route(), bed);
+    int side = best.order.shortSide();
+    return Knots.of(knots).compare(m, side, best.knots, side) < 0;
+  }
+
+  private long value(int i, Candidate c) {
+    Usual u = usual[i];
+    return u != null ? c.value(u) : preferences.get(i).value(c.route(), bed);
   }
 
   /** What each preference says of a candidate, most important first. */
@@ -74,8 +81,9 @@ final class RouteRanking implements Comparator<Candidate> {
 
   /** One sentence on why a candidate stands above the next. */
   String why(Candidate c, Candidate next) {
-    for (RoutePreference p : preferences) {
-      if (value(p, c) != value(p, next)) {
+    for (int i = 0; i < usual.length; i++) {
+      if (value(i, c) != value(i, next)) {
+        RoutePreference p = preferences.get(i);
         return "It stands above the next because of "
             + p.reason()
             + ": "

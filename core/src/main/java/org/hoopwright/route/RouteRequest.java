@@ -133,7 +133,7 @@ public final class RouteRequest {
     public Builder pieces(int value) {
       if (value != 1 && value != 2) {
         throw new IllegalArgumentException(
-            "The number of pieces (%d) must be 1 or 2.".formatted(value));
+            "The number of pieces (%s) must be 1 or 2.".formatted(value));
       }
       pieces = OptionalInt.of(value);
       return this;
@@ -179,7 +179,7 @@ public final class RouteRequest {
     public Builder startingClamps(int count) {
       if (count < 0) {
         throw new IllegalArgumentException(
-            "The number of starting clamps (%d) must be 0 or more.".formatted(count));
+            "The number of starting clamps (%s) must be 0 or more.".formatted(count));
       }
       startingClamps = count;
       return this;
@@ -193,7 +193,7 @@ public final class RouteRequest {
     public Builder maxNodes(long nodes) {
       if (nodes < 1) {
         throw new IllegalArgumentException(
-            "The node limit (%d) must be 1 or more.".formatted(nodes));
+            "The node limit (%s) must be 1 or more.".formatted(nodes));
       }
       maxNodes = nodes;
       return this;
@@ -228,7 +228,7 @@ public final class RouteRequest {
     private static int limit(String what, int places) {
       if (places < 1 || places > 1000) {
         throw new IllegalArgumentException(
-            "The %s (%d) must be from 1 to 1000 places.".formatted(what, places));
+            "The %s (%s) must be from 1 to 1000 places.".formatted(what, places));
       }
       return places;
     }

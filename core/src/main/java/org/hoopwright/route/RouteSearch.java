@@ -1,13 +1,14 @@
 package org.hoopwright.route;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.hoopwright.bed.Bed;
 import org.hoopwright.geometry.Side;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Finds every route that the rules allow, and ranks them.
@@ -68,16 +69,11 @@ public final class RouteSearch {
     boolean complete = all.run();
     List<Best> classes = new ArrayList<>(all.classes.values());
     classes.sort((a, b) -> ranking.compare(a.candidate, b.candidate));
-    List<RankedRoute> ranked = new ArrayList<>();
+    List<Candidate> candidates = new ArrayList<>(classes.size());
+    classes.forEach(c -> candidates.add(c.candidate));
+    List<RankedRoute> ranked = new ArrayList<>(classes.size());
     for (int i = 0; i < classes.size(); i++) {
-      Candidate c = classes.get(i).candidate;
-      String why =
-          classes.size() == 1
-              ? "It is the only order of passes that the rules allow."
-              : i + 1 < classes.size()
-                  ? ranking.why(c, classes.get(i + 1).candidate)
-                  : "It is the last of " + classes.size() + " orders of passes.";
-      ranked.add(new RankedRoute(c.route(), ranking.values(c), why, classes.get(i).variants));
+      ranked.add(new RankedRoute(ranking, candidates, i, classes.get(i).variants));
     }
     RouteResult.Status status =
         !complete
@@ -102,7 +98,7 @@ public final class RouteSearch {
     RouteRanking ranking = new RouteRanking(bed, request.preferences());
     RouteModel model = new RouteModel(bed, new RouteRules(bed.layout(), request, Set.of()));
     NodeBudget budget = new NodeBudget(request.maxNodes(), request.cancelled());
-    Timeline timeline = new Timeline(model);
+    VariantSearch variants = new VariantSearch(model, budget);
     List<Candidate> found = new ArrayList<>();
     List<List<Pass>> wanted = passes(route);
     try {
@@ -111,14 +107,12 @@ public final class RouteSearch {
               budget,
               order -> {
                 if (order.passes(model).equals(wanted) && allowed(model, order)) {
-                  int departures = Timeline.departures(model, order);
-                  new KnotSearch(model, budget)
-                      .forEach(
-                          order,
-                          k ->
-                              found.add(
-                                  new Candidate(
-                                      model, order, k, timeline.measure(order, k), departures)));
+                  int departures = OrderTraits.departures(model, order);
+                  int missed = OrderTraits.wishesMissed(model, order);
+                  variants.forEach(
+                      order,
+                      (o, knots, strung) ->
+                          found.add(new Candidate(model, o, knots, strung, departures, missed)));
                 }
               })
           .run();
@@ -138,7 +132,7 @@ public final class RouteSearch {
   }
 
   private static boolean allowed(RouteModel model, PassOrder order) {
-    return model.rules.aroundTheWorld() || !Timeline.aroundTheWorld(model, order);
+    return model.rules.aroundTheWorld() || !OrderTraits.aroundTheWorld(model, order);
   }
 
   /**
@@ -163,15 +157,21 @@ public final class RouteSearch {
   }
 
   /** Gathers the best candidate of each class. Confined to one call. */
-  private static final class Collector {
+  private static final class Collector implements VariantSearch.Sink {
     private final RouteModel model;
     private final RouteRanking ranking;
-    private final Timeline timeline;
+    private final VariantSearch variants;
     private final boolean firstOnly;
     private final boolean mirrored;
     final NodeBudget budget;
-    final Map<String, Best> classes = new LinkedHashMap<>();
-    final Map<String, Boolean> orders = new HashMap<>();
+    final Map<OrderKey, Best> classes = new LinkedHashMap<>();
+    final Set<OrderKey> orders = new HashSet<>();
+
+    // The order of passes at hand: how many variants it has, the best of them, what holds for all.
+    private int count;
+    private @Nullable Candidate best;
+    private int departures;
+    private int wishesMissed;
 
     Collector(
         Bed bed,
@@ -181,10 +181,10 @@ public final class RouteSearch {
         boolean firstOnly) {
       this.model = new RouteModel(bed, new RouteRules(bed.layout(), request, setAside));
       this.ranking = ranking;
-      this.timeline = new Timeline(model);
       this.firstOnly = firstOnly;
       this.mirrored = bed.symmetric();
       this.budget = new NodeBudget(request.maxNodes(), request.cancelled());
+      this.variants = new VariantSearch(model, budget);
     }
 
     /** Whether the search saw everything. */
@@ -202,8 +202,8 @@ public final class RouteSearch {
 
     /**
      * Whether a candidate stands for its class rather than another. Among mirror images the maker's
-     * wishes count first, then the short side is left: a hole drilled a little unevenly does not
-     * turn the frame round.
+     * wishes count first, then the short side is the maker's, or left: a hole drilled a little
+     * unevenly does not turn the frame round.
      */
     private boolean represents(Candidate a, Candidate b) {
       if (mirrored && a.order.shortSide() != b.order.shortSide()) {
@@ -212,7 +212,7 @@ public final class RouteSearch {
           return wishes < 0;
         }
         if (a.order.key().equals(b.order.mirrorKey(model))) {
-          return a.order.shortSide() == RouteModel.LEFT;
+          return a.order.shortSide() == model.usualShortSide;
         }
       }
       return ranking.compare(a, b) < 0;
@@ -222,43 +222,44 @@ public final class RouteSearch {
       if (!allowed(model, order)) {
         return;
       }
-      if (firstOnly && !classes.isEmpty()) {
+      count = 0;
+      best = null;
+      departures = OrderTraits.departures(model, order);
+      wishesMissed = OrderTraits.wishesMissed(model, order);
+      variants.forEach(order, this);
+      Candidate found = best;
+      if (found == null) {
         return;
       }
-      int departures = Timeline.departures(model, order);
-      KnotCounter counter = new KnotCounter();
-      new KnotSearch(model, budget)
-          .forEach(
-              order,
-              knots -> {
-                Candidate c =
-                    new Candidate(model, order, knots, timeline.measure(order, knots), departures);
-                counter.count++;
-                if (counter.best == null || ranking.compare(c, counter.best) < 0) {
-                  counter.best = c;
-                }
-              });
-      Candidate best = counter.best;
-      if (best == null) {
-        return;
-      }
-      String key = order.key();
-      orders.put(key, true);
-      String mirror = mirrored ? order.mirrorKey(model) : key;
-      String canonical = key.compareTo(mirror) <= 0 ? key : mirror;
+      OrderKey key = order.key();
+      orders.add(key);
+      OrderKey mirror = mirrored ? order.mirrorKey(model) : key;
+      OrderKey canonical = key.compareTo(mirror) <= 0 ? key : mirror;
       Best here = classes.get(canonical);
       if (here == null) {
-        here = new Best(best);
+        here = new Best(found);
         classes.put(canonical, here);
-      } else if (represents(best, here.candidate)) {
-        here.candidate = best;
+      } else if (represents(found, here.candidate)) {
+        here.candidate = found;
       }
-      here.variants = Math.max(here.variants, counter.count);
+      here.variants = Math.max(here.variants, count);
     }
-  }
 
-  private static final class KnotCounter {
-    private int count;
-    private @org.jspecify.annotations.Nullable Candidate best;
+    @Override
+    public void variant(PassOrder order, KnotChoice[] knots, Strung strung) {
+      count++;
+      Candidate b = best;
+      if (b != null && ranking.judgesByMeasures() && !ranking.better(model, knots, strung, b)) {
+        return;
+      }
+      Candidate c = new Candidate(model, order, knots, strung, departures, wishesMissed);
+      if (firstOnly) {
+        classes.put(order.key(), new Best(c));
+        throw new NodeBudget.Spent(); // nothing more is asked
+      }
+      if (b == null || ranking.judgesByMeasures() || ranking.compare(c, b) < 0) {
+        best = c;
+      }
+    }
   }
 }

@@ -4,13 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.hoopwright.bed.Bed;
 import org.hoopwright.bed.Span;
 import org.hoopwright.bed.SpanId;
 import org.hoopwright.bench.BenchPlan;
+import org.hoopwright.bench.ClampSide;
 import org.hoopwright.bench.Job;
 import org.hoopwright.bench.Planner;
 import org.hoopwright.bench.Step;
@@ -21,6 +24,7 @@ import org.hoopwright.route.RouteSearch;
 import org.hoopwright.testing.Draw;
 import org.hoopwright.testing.Willowbank;
 import org.hoopwright.units.Force;
+import org.junit.jupiter.api.Test;
 
 /** A plan with one thing changed is always found out. */
 class MutationReplayTest {
@@ -147,6 +151,35 @@ class MutationReplayTest {
       changed = changed(draw, plan.bed(), steps.get(i));
     } while (changed.equals(steps.get(i)));
     found(plan, steps(steps, i, changed), "step " + (i + 1) + " is " + changed);
+  }
+
+  /** Leaving out, swapping and altering steps breaks each of the ten rules somewhere. */
+  @Test
+  void everyRuleIsBrokenSomewhere() {
+    Set<Invariant> broken = EnumSet.noneOf(Invariant.class);
+    Draw draw = Draw.from(1);
+    for (int tries = 0; tries < 3000 && broken.size() < Invariant.values().length; tries++) {
+      BenchPlan plan = any(draw);
+      List<Step> steps = new ArrayList<>(plan.steps());
+      int i = draw.between(0, steps.size() - 2);
+      switch (draw.between(0, 4)) {
+        case 0 -> steps.remove(i);
+        case 1 -> Collections.swap(steps, i, i + 1);
+        case 2 -> steps.set(i, changed(draw, plan.bed(), steps.get(i)));
+        case 3 -> Collections.rotate(steps.subList(i, Math.min(steps.size(), i + 10)), 5);
+        default -> steps.set(i, outside(plan.bed(), steps.get(i)));
+      }
+      Replay.check(PlannedReplayTest.with(plan, steps)).forEach(b -> broken.add(b.invariant()));
+    }
+    assertThat(broken).containsExactly(Invariant.values());
+  }
+
+  /** A starting clamp set outside where the span goes out at the head. */
+  private static Step outside(Bed bed, Step step) {
+    return step instanceof Step.SetClamp s && s.side() == ClampSide.OUTSIDE && s.span().isMain()
+        ? new Step.SetClamp(
+            s.clamp(), s.span(), bed.span(s.span()).from(), s.distanceMm(), s.side(), s.say())
+        : step;
   }
 
   private static List<Step> steps(List<Step> steps, int i, Step by) {

@@ -81,13 +81,17 @@ class BruteForceSearchTest {
             r -> request.preferences().stream().map(p -> p.value(r, bed)).toArray(Long[]::new),
             Arrays::compare)
         .thenComparing(r -> r.mainsStart() == End.HEAD ? 0 : 1)
-        .thenComparing(r -> r.shortSide() == Side.LEFT ? 0 : 1);
+        .thenComparing(r -> r.shortSide() == usualShortSide(bed) ? 0 : 1);
   }
 
-  /** Of mirror images the short side is left, unless the layout asks for something else. */
+  /** Of mirror images the short side is the maker's, or left. */
   private static Comparator<Route> leftFirst(Bed bed) {
     return Comparator.<Route>comparingLong(r -> RoutePreferences.MAKER.value(r, bed))
-        .thenComparing(r -> r.shortSide() == Side.LEFT ? 0 : 1);
+        .thenComparing(r -> r.shortSide() == usualShortSide(bed) ? 0 : 1);
+  }
+
+  private static Side usualShortSide(Bed bed) {
+    return bed.layout().shortSide().orElse(Side.LEFT);
   }
 
   private static List<List<Pass>> passes(Route r) {

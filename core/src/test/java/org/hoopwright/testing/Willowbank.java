@@ -36,6 +36,22 @@ public final class Willowbank {
         .tension(50, 60, ForceUnit.POUND_FORCE);
   }
 
+  /** A tennis frame, 18 x 20 with two skips at each end, nothing wrong with it. */
+  public static LayoutBuilder ninetyFive() {
+    return Layout.builder("Willowbank 95")
+        .game(Game.TENNIS)
+        .frame(685, 255)
+        .hoop(new Hoop.Superellipse(324, 240, 2))
+        .holes(19, 19)
+        .tieOff("6H", "9H", "7T", "9T")
+        .mains(18)
+        .mainsSkip("8H", "10H", "8T", "10T")
+        .crosses(20)
+        .crossesFirst(both("8H"))
+        .crossesLast(both("8T"))
+        .tension(220, 265, ForceUnit.NEWTON);
+  }
+
   /** The smallest frame for teaching: 4 x 4 on eight holes a side. */
   public static LayoutBuilder teaching() {
     return Layout.builder("Willowbank teaching frame")

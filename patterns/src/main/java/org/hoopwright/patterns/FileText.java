@@ -32,8 +32,8 @@ final class FileText {
     if (result.isError()) {
       throw new UnreadableFile(
           fileName,
-          "byte %s (0x%02x) is not UTF-8; save it as UTF-8"
-              .formatted(in.position() + 1, bytes[in.position()]));
+          "byte %s (0x%s) is not UTF-8; save it as UTF-8"
+              .formatted(in.position() + 1, HexFormat.of().toHexDigits(bytes[in.position()])));
     }
     decoder.flush(out);
     String text = out.flip().toString();

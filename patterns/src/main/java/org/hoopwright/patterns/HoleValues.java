@@ -60,11 +60,22 @@ record HoleValues(Values values) {
             list -> {
               List<HoleRef> refs = new ArrayList<>();
               for (int i = 0; i < list.items().size(); i++) {
-                hole(values.item(list, pointer, i), Pointers.to(pointer, i), entry(i, title))
-                    .ifPresent(refs::add);
+                JsonNode item = values.item(list, pointer, i);
+                Optional<HoleRef> ref = hole(item, Pointers.to(pointer, i), entry(i, title));
+                if (ref.isPresent()) {
+                  moved(item, pointer, i, refs.size());
+                  refs.add(ref.get());
+                }
               }
               return refs;
             });
+  }
+
+  /** Notes an entry that moves up in its list because entries before it are left out. */
+  private void moved(JsonNode item, String list, int inFile, int inLayout) {
+    if (inFile != inLayout) {
+      values.reading().move(Pointers.to(list, inLayout), Pointers.to(list, inFile), item.place());
+    }
   }
 
   /** What an item of a list is called. */
@@ -118,7 +129,18 @@ record HoleValues(Values values) {
     if (list.isPresent()) {
       for (int i = 0; i < list.get().items().size(); i++) {
         JsonNode item = values.item(list.get(), pointer, i);
-        stretch(item, Pointers.to(pointer, i), entry(i, title)).ifPresent(stretches::add);
+        Optional<NoRun> stretch = stretch(item, Pointers.to(pointer, i), entry(i, title));
+        if (stretch.isPresent() && item instanceof ArrayNode pair) {
+          moved(item, pointer, i, stretches.size());
+          String own = Pointers.to(pointer, i);
+          String kept = Pointers.to(pointer, stretches.size());
+          for (int end = 0; end < pair.items().size() && i > stretches.size(); end++) {
+            values
+                .reading()
+                .move(Pointers.to(kept, end), Pointers.to(own, end), pair.items().get(end).place());
+          }
+          stretches.add(stretch.get());
+        }
       }
     }
     return stretches;

@@ -15,6 +15,9 @@ final class HolesBinder {
   private static final List<String> MEMBERS =
       List.of("head", "throat", "tieOff", "shared", "blocked", "bore", "at", "noRun");
 
+  // Any counts that no check minds; what rests on them is not reported.
+  private static final EachSide<Integer> NOT_KNOWN = EachSide.both(1);
+
   private static final List<String> SIDES = List.of("left", "right");
 
   private final Values values;
@@ -25,10 +28,11 @@ final class HolesBinder {
     this.names = new HoleValues(values);
   }
 
-  /** Whether the counts are there, which then are stated in the builder. */
+  /** Whether the counts are known; in the builder there are counts in any case. */
   boolean bind(Optional<JsonNode> node, LayoutBuilder b) {
     Optional<ObjectNode> object = node.flatMap(n -> values.object(n, "/holes", "holes"));
     if (object.isEmpty()) {
+      b.holes(NOT_KNOWN, NOT_KNOWN);
       return false;
     }
     MemberReader m = MemberReader.of(values, object.get(), "/holes", "holes", MEMBERS);
@@ -41,11 +45,8 @@ final class HolesBinder {
         .ifPresent(n -> b.bore(names.table(n, "/holes/bore", "holes.bore", values::integer)));
     m.find("at").ifPresent(n -> b.at(names.table(n, "/holes/at", "holes.at", values::point)));
     m.find("noRun").ifPresent(n -> b.noRun(names.stretches(n, "/holes/noRun", "holes.noRun")));
-    if (head.isEmpty() || throat.isEmpty()) {
-      return false;
-    }
-    b.holes(head.get(), throat.get());
-    return true;
+    b.holes(head.orElse(NOT_KNOWN), throat.orElse(NOT_KNOWN));
+    return head.isPresent() && throat.isPresent();
   }
 
   private void holes(MemberReader m, String name, Consumer<List<HoleRef>> setting) {

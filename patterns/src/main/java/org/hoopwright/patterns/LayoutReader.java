@@ -10,7 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.hoopwright.finding.Finding;
-import org.hoopwright.frame.Layout;
+import org.hoopwright.frame.Draft;
 import org.hoopwright.patterns.json.JsonTree;
 
 /**
@@ -86,11 +86,10 @@ public final class LayoutReader {
     List<Finding> findings = new ArrayList<>();
     tree.flaw().ifPresent(findings::add);
     Reading reading = new Reading();
-    Optional<Layout> layout = tree.root().flatMap(root -> new LayoutBinder(reading).bind(root));
+    Optional<Draft> draft = tree.root().flatMap(root -> new LayoutBinder(reading).bind(root));
     findings.addAll(reading.findings());
     boolean sound = tree.flaw().isEmpty() && reading.isSound();
-    return new ReadResult(
-        fileName, text, FileText.sha256(bytes), sound ? layout : Optional.empty(), findings);
+    return new ReadResult(fileName, text, FileText.sha256(bytes), draft, sound, findings);
   }
 
   /**

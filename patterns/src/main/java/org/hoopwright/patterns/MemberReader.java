@@ -7,9 +7,11 @@ import static org.hoopwright.finding.FindingCode.UNKNOWN_MEMBER;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.hoopwright.finding.Place;
 import org.hoopwright.patterns.json.JsonNode;
 import org.hoopwright.patterns.json.JsonNode.Member;
@@ -31,6 +33,7 @@ final class MemberReader {
   private final String pointer;
   private final String title;
   private final List<Member> known = new ArrayList<>();
+  private final Set<String> misspelt = new HashSet<>();
 
   private MemberReader(Values values, ObjectNode node, String pointer, String title) {
     this.values = values;
@@ -50,13 +53,19 @@ final class MemberReader {
   static MemberReader of(
       Values values, ObjectNode node, String pointer, String title, List<String> names) {
     MemberReader reader = new MemberReader(values, node, pointer, title);
+    List<Member> unknown = new ArrayList<>();
     for (Member member : reader.distinct()) {
       if (names.contains(member.name())) {
         reader.known.add(member);
         values.reading().place(reader.pointer(member.name()), member.value().place());
       } else {
-        reader.unknown(member, names);
+        unknown.add(member);
       }
+    }
+    List<String> open = names.stream().filter(n -> !reader.has(n)).toList();
+    unknown.forEach(member -> reader.unknown(member, names, open));
+    if (!node.complete()) {
+      open.forEach(n -> values.reading().lose(reader.pointer(n)));
     }
     return reader;
   }
@@ -65,6 +74,9 @@ final class MemberReader {
   static MemberReader ofTable(Values values, ObjectNode node, String pointer, String title) {
     MemberReader reader = new MemberReader(values, node, pointer, title);
     reader.known.addAll(reader.distinct());
+    if (!node.complete()) {
+      values.reading().lose(pointer);
+    }
     return reader;
   }
 
@@ -87,13 +99,18 @@ final class MemberReader {
   }
 
   private void tooLong(Member member) {
-    values.wrong(
-        JSON_LIMIT,
-        member.key(),
-        pointer,
-        "A member of %s has a name of %s characters, more than %s."
-            .formatted(title, member.name().length(), MAX_NAME_LENGTH),
-        "Leave it out.");
+    values
+        .reading()
+        .add(
+            JSON_LIMIT,
+            pointer,
+            member.key(),
+            "A member of %s has a name of %s characters, more than %s."
+                .formatted(title, member.name().length(), MAX_NAME_LENGTH),
+            "Leave it out.");
+    if (values.vital()) {
+      values.reading().unsound();
+    }
   }
 
   private void twice(Member member, Place first) {
@@ -106,16 +123,27 @@ final class MemberReader {
         "Leave one of the two out.");
   }
 
-  private void unknown(Member member, List<String> names) {
-    String nearest = Nearest.of(member.name(), names);
+  /** Reports a member that is none; one that is not stated and is near to it was likely meant. */
+  private void unknown(Member member, List<String> names, List<String> open) {
+    Optional<String> meant = Nearest.plausible(member.name(), open);
+    String nearest = meant.orElseGet(() -> Nearest.of(member.name(), names));
     values.wrong(
         UNKNOWN_MEMBER,
         member.key(),
         pointer(member.name()),
-        "%s is not a member of %s; the nearest one is \"%s\"."
-            .formatted(Shown.quoted(member.name()), title, nearest),
+        "%s is not a member of %s; the nearest one is \"%s\"%s."
+            .formatted(
+                Shown.quoted(member.name()),
+                title,
+                nearest,
+                meant.isPresent() ? ", which is not stated" : ""),
         "Write \"%s\" if that is meant, or leave it out; there are: %s."
             .formatted(nearest, String.join(", ", names)));
+    meant.ifPresent(
+        name -> {
+          misspelt.add(name);
+          values.lost(pointer(name));
+        });
   }
 
   /** The pointer of a member. */
@@ -143,10 +171,10 @@ final class MemberReader {
     return find(name).isPresent();
   }
 
-  /** The member's value; a finding when it is not stated. */
+  /** The member's value; a finding when it is not stated, nor misspelt, which is one already. */
   Optional<JsonNode> need(String name) {
     Optional<JsonNode> value = find(name);
-    if (value.isEmpty() && node.complete()) {
+    if (value.isEmpty() && node.complete() && !misspelt.contains(name)) {
       values.wrong(
           MISSING_MEMBER,
           node.open(),

@@ -2,6 +2,7 @@ package org.hoopwright.patterns;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** Finds the word that somebody may have meant. */
 final class Nearest {
@@ -32,6 +33,22 @@ final class Nearest {
       }
     }
     return best;
+  }
+
+  /**
+   * The nearest of the words, if it is so near that it was likely meant: at most one letter in
+   * three is another. Our choice.
+   *
+   * @param words may be empty
+   */
+  static Optional<String> plausible(String given, List<String> words) {
+    if (words.isEmpty() || given.length() > MAX_COMPARED) {
+      return Optional.empty();
+    }
+    String word = of(given, words);
+    int shorter = Math.min(given.length(), word.length());
+    boolean near = distance(comparable(given), comparable(word)) <= Math.max(1, shorter / 3);
+    return near ? Optional.of(word) : Optional.empty();
   }
 
   private static String comparable(String text) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.Findings;
+import org.hoopwright.frame.Draft;
 import org.hoopwright.frame.Layout;
 
 /** What came of reading a layout file. Immutable. */
@@ -12,19 +13,22 @@ public final class ReadResult {
   private final String fileName;
   private final String text;
   private final String sha256;
-  private final Optional<Layout> readable;
+  private final Optional<Draft> draft;
+  private final boolean sound;
   private final List<Finding> findings;
 
   ReadResult(
       String fileName,
       String text,
       String sha256,
-      Optional<Layout> readable,
+      Optional<Draft> draft,
+      boolean sound,
       List<Finding> findings) {
     this.fileName = fileName;
     this.text = text;
     this.sha256 = sha256;
-    this.readable = readable;
+    this.draft = draft;
+    this.sound = sound;
     this.findings = Findings.sorted(findings);
   }
 
@@ -47,16 +51,25 @@ public final class ReadResult {
    * The layout; empty when any finding is an error, because nothing is planned from such a file.
    */
   public Optional<Layout> layout() {
-    return Findings.hasErrors(findings) ? Optional.empty() : readable;
+    return Findings.hasErrors(findings) ? Optional.empty() : checkable();
   }
 
   /**
-   * The layout as far as it makes sense to check it further: there also beside errors that leave
-   * the rest of the file meaning what it says, such as a wrong word for the game. What is wrong is
-   * left out of it, so never plan from this one; see {@link #layout()}.
+   * The layout as far as it makes sense to show it: there also beside errors that leave the rest of
+   * the file meaning what it says, such as a wrong word for the game. What is wrong is left out of
+   * it, so never plan from this one; see {@link #layout()}.
    */
   public Optional<Layout> checkable() {
-    return readable;
+    return sound ? draft.map(Draft::layout) : Optional.empty();
+  }
+
+  /**
+   * All that is known of the layout, however much of the file is wrong: for {@link
+   * org.hoopwright.Hoopwright#check(Draft)}. Empty when nothing in the file can be judged: it holds
+   * no object, or another format.
+   */
+  public Optional<Draft> draft() {
+    return draft;
   }
 
   /**

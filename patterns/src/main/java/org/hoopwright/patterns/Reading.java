@@ -4,21 +4,47 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.FindingCode;
 import org.hoopwright.finding.Place;
 import org.hoopwright.finding.Places;
+import org.hoopwright.frame.Draft;
+import org.hoopwright.frame.Layout;
 
 /** What one reading of a file gathers. Not thread-safe; made anew for each file. */
 final class Reading {
 
   private final List<Finding> findings = new ArrayList<>();
   private final Map<String, Place> places = new HashMap<>();
+  private final Set<String> lost = new TreeSet<>();
+  private final Map<String, String> moved = new TreeMap<>();
   private boolean sound = true;
 
   /** Adds a finding. */
   void add(FindingCode code, String pointer, Place place, String message, String fix) {
     findings.add(Finding.of(code).message(message).at(pointer, place).fix(fix).build());
+  }
+
+  /** Notes that what stands at a pointer, and under it, is not known. */
+  void lose(String pointer) {
+    lost.add(pointer);
+  }
+
+  /**
+   * Notes that the value at a pointer stands at another one of the layout, because entries before
+   * it are lost.
+   */
+  void move(String inLayout, String inFile, Place place) {
+    places.put(inLayout, place);
+    moved.put(inLayout, inFile);
+  }
+
+  /** The layout with what is known of its file. */
+  Draft draft(Layout layout) {
+    return Draft.of(layout, lost, moved);
   }
 
   /** Notes where the value at a pointer stands; the first stands. */

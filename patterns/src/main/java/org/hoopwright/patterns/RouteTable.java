@@ -28,7 +28,7 @@ public final class RouteTable {
    */
   public static String of(Bed bed, RouteResult result, int limit) {
     if (limit < 1) {
-      throw new IllegalArgumentException("The limit (%d) must be 1 or more.".formatted(limit));
+      throw new IllegalArgumentException("The limit (%s) must be 1 or more.".formatted(limit));
     }
     int shown = Math.min(limit, result.ranked().size());
     SheetText sheet = new SheetText();

@@ -17,6 +17,9 @@ import org.hoopwright.patterns.json.Pointers;
 /** Reads {@code mains} and {@code crosses}. */
 final class StringsBinder {
 
+  // Any count that no check minds; what rests on it is not reported.
+  private static final int NOT_KNOWN = 4;
+
   private static final List<String> MAINS =
       List.of("count", "start", "skip", "offsets", "shortSide");
 
@@ -41,15 +44,16 @@ final class StringsBinder {
     this.names = new HoleValues(values);
   }
 
-  /** Whether the count of mains is there, which then is stated in the builder. */
+  /** Whether the count of mains is known; in the builder there is one in any case. */
   boolean mains(Optional<JsonNode> node, LayoutBuilder b) {
     Optional<ObjectNode> object = node.flatMap(n -> values.object(n, "/mains", "mains"));
     if (object.isEmpty()) {
+      b.mains(NOT_KNOWN);
       return false;
     }
     MemberReader m = MemberReader.of(values, object.get(), "/mains", "mains", MAINS);
     Optional<Integer> count = count(m);
-    count.ifPresent(b::mains);
+    b.mains(count.orElse(NOT_KNOWN));
     m.find("skip")
         .flatMap(n -> names.holes(n, "/mains/skip", "mains.skip"))
         .ifPresent(refs -> b.mainsSkip(Optional.of(refs)));
@@ -61,15 +65,16 @@ final class StringsBinder {
     return count.isPresent();
   }
 
-  /** Whether the count of crosses is there, which then is stated in the builder. */
+  /** Whether the count of crosses is known; in the builder there is one in any case. */
   boolean crosses(Optional<JsonNode> node, LayoutBuilder b) {
     Optional<ObjectNode> object = node.flatMap(n -> values.object(n, "/crosses", "crosses"));
     if (object.isEmpty()) {
+      b.crosses(NOT_KNOWN);
       return false;
     }
     MemberReader m = MemberReader.of(values, object.get(), "/crosses", "crosses", CROSSES);
     Optional<Integer> count = count(m);
-    count.ifPresent(b::crosses);
+    b.crosses(count.orElse(NOT_KNOWN));
     m.find("skip")
         .flatMap(n -> names.holes(n, "/crosses/skip", "crosses.skip"))
         .ifPresent(b::crossesSkip);
@@ -106,6 +111,11 @@ final class StringsBinder {
     return m.find(name)
         .flatMap(n -> loose.word(n, m.pointer(name), m.title(name), all))
         .filter(w -> !w.equals(LayoutBinder.EITHER));
+  }
+
+  /** The word for a side in a file. */
+  static String word(Side side) {
+    return SIDES.get(side == Side.LEFT ? 0 : 1);
   }
 
   private static Side side(String word) {

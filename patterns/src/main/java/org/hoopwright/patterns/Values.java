@@ -37,6 +37,12 @@ record Values(Reading reading, boolean vital) {
   /** Reports a value that is left out for it. */
   <T> Optional<T> wrong(FindingCode code, Place place, String pointer, String message, String fix) {
     reading.add(code, pointer, place, message, fix);
+    return lost(pointer);
+  }
+
+  /** Leaves a value out that is reported already. */
+  <T> Optional<T> lost(String pointer) {
+    reading.lose(pointer);
     if (vital) {
       reading.unsound();
     }
@@ -73,9 +79,13 @@ record Values(Reading reading, boolean vital) {
 
   /** A list. */
   Optional<ArrayNode> list(JsonNode node, String pointer, String title, String of) {
-    return node instanceof ArrayNode a
-        ? Optional.of(a)
-        : wrongKind(node, pointer, title, "a list of " + of, "Write them in [ ].");
+    if (!(node instanceof ArrayNode a)) {
+      return wrongKind(node, pointer, title, "a list of " + of, "Write them in [ ].");
+    }
+    if (!a.complete()) {
+      reading.lose(Pointers.to(pointer, "-")); // entries after the last one that was read
+    }
+    return Optional.of(a);
   }
 
   /** A text, within its limit. */
@@ -181,7 +191,7 @@ record Values(Reading reading, boolean vital) {
     if (value.isPresent() && value.get() != Math.rint(value.get())) {
       return wrongKind(node, pointer, title, "a whole number", fix);
     }
-    if (value.isPresent() && Math.abs(value.get()) > Integer.MAX_VALUE) {
+    if (value.isPresent() && value.get().intValue() != value.get()) {
       return outOfRange(n, pointer, title, "large a number");
     }
     return value.map(Double::intValue);
@@ -211,7 +221,7 @@ record Values(Reading reading, boolean vital) {
             pointer,
             "%s must be %s, not a list of %s.".formatted(start(title), wanted, a.items().size()),
             fix)
-        : Optional.empty(); // the rest of it was not read
+        : lost(pointer); // the rest of it was not read
   }
 
   /** A title at the start of a sentence: words get a capital letter, names of members do not. */

@@ -100,10 +100,34 @@ public record JsonTree(Optional<JsonNode> root, Optional<Finding> flaw) {
 
     JsonTree run() {
       Optional<Finding> flaw = read();
+      if (flaw.isPresent()) {
+        doubtTheLast();
+      }
       while (!stack.isEmpty()) {
         close(text.length(), false);
       }
       return new JsonTree(Optional.ofNullable(root), flaw);
+    }
+
+    /**
+     * A number right before a fault may be the start of what was meant, so it is dropped; and more
+     * may have been meant to belong to an outermost object with something behind its end.
+     */
+    private void doubtTheLast() {
+      Open open = stack.peek();
+      if (root instanceof ObjectNode o) {
+        root = new ObjectNode(o.place(), o.open(), o.members(), false);
+      } else if (open != null && open.object && !open.members.isEmpty()) {
+        int last = open.members.size() - 1;
+        if (open.members.get(last).value() instanceof NumberNode) {
+          open.members.remove(last);
+        }
+      } else if (open != null && !open.items.isEmpty()) {
+        int last = open.items.size() - 1;
+        if (open.items.get(last) instanceof NumberNode) {
+          open.items.remove(last);
+        }
+      }
     }
 
     private Optional<Finding> read() {
