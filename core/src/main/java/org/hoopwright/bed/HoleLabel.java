@@ -30,4 +30,14 @@ public enum HoleLabel {
   static HoleLabel of(boolean main, boolean cross) {
     return main ? (cross ? BOTH : MAIN) : cross ? CROSS : NONE;
   }
+
+  /** A number for programmes: bit 0 for a main, bit 1 for a cross. */
+  int code() {
+    return (main() ? 1 : 0) + (cross() ? 2 : 0);
+  }
+
+  /** The label of this number. */
+  static HoleLabel ofCode(int code) {
+    return of((code & 1) != 0, (code & 2) != 0);
+  }
 }

@@ -58,6 +58,18 @@ public enum FindingCode {
       "mains-skip-missing",
       Severity.ERROR,
       "The layout does not say which holes the mains leave out."),
+  PATTERN_INFERRED(
+      "pattern-inferred",
+      Severity.NOTE,
+      "The skip rules were not stated and have been read off the holes."),
+  PATTERN_UNSURE(
+      "pattern-unsure",
+      Severity.ERROR,
+      "The skip rules are not stated, and the holes can be read in more than one way."),
+  PATTERN_NONE(
+      "pattern-none",
+      Severity.ERROR,
+      "The skip rules are not stated, and no pattern fits the holes."),
   MAINS_NO_HOLE("mains-no-hole", Severity.ERROR, "There are not enough holes for the mains."),
   MAIN_HOLE_BLOCKED("main-hole-blocked", Severity.ERROR, "A main needs a blocked hole."),
   OFFSETS_COUNT(
@@ -85,6 +97,15 @@ public enum FindingCode {
       Severity.WARNING,
       "More holes are shared than are needed, and one choice among them was made."),
   SHARED_UNUSED("shared-unused", Severity.NOTE, "A shared hole carries one string only."),
+
+  SHARED_CANDIDATE(
+      "shared-candidate",
+      Severity.WARNING,
+      "A hole must take two strings, and the layout does not say that it can."),
+  TIE_OFF_CANDIDATE(
+      "tie-off-candidate",
+      Severity.WARNING,
+      "No tie-off hole is stated, and likely ones are taken for it."),
 
   SPAN_ALONE("span-alone", Severity.WARNING, "A main or a cross meets no other string."),
 

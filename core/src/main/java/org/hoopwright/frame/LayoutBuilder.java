@@ -187,6 +187,20 @@ public final class LayoutBuilder {
     return this;
   }
 
+  /** Takes out all measured offsets, of mains and of crosses. */
+  public LayoutBuilder withoutOffsets() {
+    this.mainsOffsets = Optional.empty();
+    this.crossesOffsets = Optional.empty();
+    return this;
+  }
+
+  /** Takes out the stated first and last hole of the crosses. */
+  public LayoutBuilder withoutFirstAndLast() {
+    this.crossesFirst = Optional.empty();
+    this.crossesLast = Optional.empty();
+    return this;
+  }
+
   /** The end at which the mains start. */
   public LayoutBuilder mainsStart(End value) {
     return mainsStart(Optional.of(value));

@@ -1,0 +1,38 @@
+package org.hoopwright.bed;
+
+import java.util.List;
+import org.hoopwright.finding.Finding;
+
+/**
+ * The patterns that can be read off the holes of a layout without skip rules.
+ *
+ * @param status whether they settle it
+ * @param readings what fits, best first; at most {@link PatternInference#MOST_READINGS}
+ * @param marginMm by how many mm of cost the best reading must be ahead of every other one to be
+ *     taken without asking; grows with how uneven the measured positions are
+ * @param search how the search ended, with all that it found
+ * @param findings what is to be said about it: errors unless the status is {@link Status#SURE}
+ */
+public record Inference(
+    Status status,
+    List<Reading> readings,
+    double marginMm,
+    LabelResult search,
+    List<Finding> findings) {
+
+  /** Whether the holes settle the pattern. */
+  public enum Status {
+    /** One reading is better than every other one by more than the margin. */
+    SURE,
+    /** Several readings are nearly as good, or the search ended at its limit. */
+    UNSURE,
+    /** No pattern fits the holes, or the layout has errors of its own. */
+    NONE
+  }
+
+  /** Copies the lists. */
+  public Inference {
+    readings = List.copyOf(readings);
+    findings = List.copyOf(findings);
+  }
+}
