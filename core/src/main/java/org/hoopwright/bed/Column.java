@@ -211,30 +211,36 @@ final class Column {
    */
   long move(int place, int k, int c, int am, int ac, int label) {
     long cost = node[place][label];
-    boolean atHead = place < head;
     if (isMain(label)) {
-      int number = atHead ? k + 1 : 2 * mains - k;
+      int number = place < head ? k + 1 : 2 * mains - k;
       if (number > mains || number < 1) {
         return NEVER;
       }
-      if (atHead) {
-        cost += number == 1 ? axis[place] : mainGap[place][am];
-        cost += number == mains ? mainBorder[place] : 0;
-        cost += leanLeast[place];
-      } else {
-        cost += number == mains ? mainBorder[place] : mainGap[place][am];
-        cost += number == 1 ? axis[place] : 0;
-      }
+      cost += mainAt(place, k, am);
     }
     if (isCross(label)) {
       if (c >= crosses) {
         return NEVER;
       }
-      cost += c == 0 ? firstBorder[place] : crossGap[place][ac];
-      cost += c == crosses - 1 ? lastBorder[place] : 0;
-      cost += skewAt(place, c);
+      cost += crossAt(place, c, ac);
     }
     return Math.min(cost, NEVER);
+  }
+
+  /** What a main in this hole costs after k mains, the last of them {@code am} places back. */
+  long mainAt(int place, int k, int am) {
+    if (place < head) {
+      long cost = k == 0 ? axis[place] : mainGap[place][am];
+      return cost + (k == mains - 1 ? mainBorder[place] : 0) + leanLeast[place];
+    }
+    long cost = k == mains ? mainBorder[place] : mainGap[place][am];
+    return cost + (k == 2 * mains - 1 ? axis[place] : 0);
+  }
+
+  /** What a cross in this hole costs after c crosses, the last of them {@code ac} places back. */
+  long crossAt(int place, int c, int ac) {
+    long cost = c == 0 ? firstBorder[place] : crossGap[place][ac];
+    return cost + (c == crosses - 1 ? lastBorder[place] : 0) + skewAt(place, c);
   }
 
   /** How many places back the last main lies at the next hole; {@link #REACH} + 1 if too far. */

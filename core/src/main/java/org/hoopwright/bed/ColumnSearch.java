@@ -60,8 +60,11 @@ final class ColumnSearch {
     long before = bounds.states;
     long least = bounds.whole();
     if (budget.take(bounds.states - before) && least < Column.NEVER) {
+      before = bounds.states;
       search(0, 0, 0, 0, 0, 0L, sink);
+      budget.take(bounds.states - before);
     }
+    budget.ended |= !bounds.fits();
   }
 
   private void search(int place, int k, int c, int am, int ac, long spent, Sink sink) {
@@ -75,9 +78,13 @@ final class ColumnSearch {
     long[] costs = via[place];
     for (int label = 0; label < 4; label++) {
       costs[label] =
-          column.may(place, label) ? bounds.via(place, k, c, am, ac, label) : Column.NEVER;
-      if (place >= column.head && Column.isMain(label) && costs[label] < Column.NEVER) {
-        costs[label] += excess(place, k);
+          column.may(place, label) ? bounds.guess(place, k, c, am, ac, label) : Column.NEVER;
+      if (costs[label] < Column.NEVER) {
+        long more = place >= column.head && Column.isMain(label) ? excess(place, k) : 0;
+        costs[label] =
+            spent + costs[label] + more > sink.threshold()
+                ? Column.NEVER
+                : Math.min(Column.NEVER, bounds.via(place, k, c, am, ac, label) + more);
       }
     }
     for (int tried = 0; tried < 4; tried++) {
