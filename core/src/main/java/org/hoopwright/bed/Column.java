@@ -82,7 +82,9 @@ final class Column {
       firstBorder[p] += m.firstBorder(p);
       lastBorder[p] += m.lastBorder(p);
       for (int back = 1; back <= REACH && back <= p; back++) {
-        mainGap[p][back] += m.mainGap(p - back, p);
+        if (p < head || p - back >= head) {
+          mainGap[p][back] += m.mainGap(p - back, p);
+        }
         crossGap[p][back] += m.crossGap(p - back, p);
       }
     }
@@ -103,7 +105,7 @@ final class Column {
         continue;
       }
       for (int j = head; j < size; j++) {
-        if (may(j, MAIN) || may(j, BOTH)) {
+        if ((may(j, MAIN) || may(j, BOTH)) && mayBeOne(i, j)) {
           for (int s : sides) {
             lean[i][j] += costs.measure(s).mainSkew(i, j);
           }
@@ -111,6 +113,13 @@ final class Column {
         }
       }
     }
+  }
+
+  /** Whether a main of one number may have both holes, by how many holes there are about them. */
+  private boolean mayBeOne(int atHead, int atThroat) {
+    int t = size - 1 - atThroat;
+    int least = Math.max(mains - (head - 1 - atHead), mains - (size - head - 1 - t));
+    return Math.max(1, least) <= Math.min(mains, Math.min(atHead, t) + 1);
   }
 
   /** The labels that both sides have alike. */
