@@ -95,7 +95,7 @@ final class ColumnBounds {
     int k2 = k + (Column.isMain(label) ? 1 : 0);
     int c2 = c + (Column.isCross(label) ? 1 : 0);
     int am2 = column.nextMainAge(place, k2, am, label);
-    int ac2 = column.nextCrossAge(c2, ac, label);
+    int ac2 = column.nextCrossAge(place, c2, ac, label);
     if (am2 > Column.REACH || ac2 > Column.REACH) {
       return Column.NEVER;
     }

@@ -1,5 +1,7 @@
 package org.hoopwright.bed;
 
+import java.util.Arrays;
+
 /**
  * A quick bound from below for the cost from a state of a {@link Column} to the throat: the least
  * that its mains can cost by themselves, and its crosses by themselves, and the holes that must be
@@ -12,11 +14,16 @@ final class ColumnGuess {
 
   private final Column column;
   private final int total; // strings
-  private final long[][] mains; // by mains so far; by place of the last one and how far back it is
+  // By mains so far; by the last one's number among the holes that may have one, and how far back.
+  private final long[][] mains;
   private final long[] firstAtHead; // by place: of all mains, the first from here on
   private final long[] firstAtThroat; // of the throat's mains
   private final long[][] crosses; // by crosses so far; as for mains
   private final long[] firstCross;
+  private final int[] mainPlaces; // holes that may have a main, those of the head first
+  private final int[] mainsBefore; // how many of them come before a hole
+  private final int[] crossPlaces;
+  private final int[] crossesBefore;
   private final int[] mainsAfter; // holes from here on, at the same end, that may have a main
   private final int[] crossesAfter;
   private final int[] usable; // holes from here on that may have a string
@@ -35,14 +42,26 @@ final class ColumnGuess {
     this.column = column;
     int size = make ? column.size : 0;
     total = 2 * column.mains + column.crosses;
+    mainsBefore = new int[size + 1];
+    crossesBefore = new int[size + 1];
+    int[] places = new int[size];
+    int[] others = new int[size];
+    for (int p = 0; p < size; p++) {
+      places[mainsBefore[p]] = p;
+      others[crossesBefore[p]] = p;
+      mainsBefore[p + 1] = mainsBefore[p] + (column.mayMain(p) ? 1 : 0);
+      crossesBefore[p + 1] = crossesBefore[p] + (column.mayCross(p) ? 1 : 0);
+    }
+    mainPlaces = Arrays.copyOf(places, mainsBefore[size]);
+    crossPlaces = Arrays.copyOf(others, crossesBefore[size]);
     mainsAfter = new int[size + 1];
     crossesAfter = new int[size + 1];
     usable = new int[size + 1];
     long leastEmpty = Column.NEVER;
     long leastShared = Column.NEVER;
     for (int p = size - 1; p >= 0; p--) {
-      boolean main = main(p);
-      boolean cross = cross(p);
+      boolean main = column.mayMain(p);
+      boolean cross = column.mayCross(p);
       mainsAfter[p] = (p + 1 == column.head ? 0 : mainsAfter[p + 1]) + (main ? 1 : 0);
       crossesAfter[p] = crossesAfter[p + 1] + (cross ? 1 : 0);
       usable[p] = usable[p + 1] + (main || cross ? 1 : 0);
@@ -88,82 +107,77 @@ final class ColumnGuess {
     }
   }
 
-  private boolean main(int place) {
-    return column.may(place, Column.MAIN) || column.may(place, Column.BOTH);
-  }
-
-  private boolean cross(int place) {
-    return column.may(place, Column.CROSS) || column.may(place, Column.BOTH);
-  }
-
   /** The mains of one end, its last one first; {@code after} is what follows this end. */
   private void fillMains(int from, int end, int before, long[] first, long after) {
     int n = column.mains;
+    int begin = mainsBefore[from];
+    int count = mainsBefore[end] - begin;
     for (int k = n - 1; k >= 1; k--) {
-      int many = before + k;
-      long[] here = new long[(end - from) * AGES];
-      mains[many] = here;
+      long[] here = new long[count * AGES];
+      mains[before + k] = here;
       // The mains before and after need a hole each. What cannot be stays 0, which is a bound too.
-      int last = end - (n - k);
-      for (int p = from + k - 1; p < last; p++) {
-        int at = (p - from) * AGES;
+      int last = count - (n - k);
+      for (int m = k - 1; m < last; m++) {
         long least = Column.NEVER;
         for (int age = Column.REACH; age >= 1; age--) {
-          if (p + age <= last) {
-            least = Math.min(least, next(p + age, many, age, from, after));
+          if (m + age <= last) {
+            least = Math.min(least, nextMain(begin, m + age, before + k, age, after));
           }
-          here[at + age] = least;
+          here[m * AGES + age] = least;
         }
       }
     }
     first[end] = Column.NEVER;
+    int m = count;
     for (int q = end - 1; q >= from; q--) {
-      first[q] = Math.min(first[q + 1], next(q, before, 0, from, after));
+      first[q] = first[q + 1];
+      if (column.mayMain(q)) {
+        m--;
+        first[q] = Math.min(first[q], nextMain(begin, m, before, 0, after));
+      }
     }
   }
 
-  /** The next main in this hole, and all that follow. */
-  private long next(int q, int many, int age, int from, long after) {
-    if (!main(q)) {
-      return Column.NEVER;
-    }
+  /** The next main in the m-th hole of its end that may have one, and all that follow. */
+  private long nextMain(int begin, int m, int many, int age, long after) {
     int k = many + 1;
-    int n = column.mains;
-    long rest = k == n || k == 2 * n ? after : mains[k][(q - from) * AGES + 1];
-    return rest >= Column.NEVER ? Column.NEVER : column.mainAt(q, many, age) + rest;
+    long rest = k % column.mains == 0 ? after : mains[k][m * AGES + 1];
+    return rest >= Column.NEVER
+        ? Column.NEVER
+        : column.mainAt(mainPlaces[begin + m], many, age) + rest;
   }
 
   private void fillCrosses() {
-    int size = column.size;
+    int places = crossPlaces.length;
     int count = column.crosses;
     for (int c = count - 1; c >= 1; c--) {
-      long[] here = new long[size * AGES];
+      long[] here = new long[places * AGES];
       crosses[c] = here;
-      long[] then = crosses[c + 1];
-      int last = size - (count - c);
-      for (int p = c - 1; p < last; p++) {
-        int at = p * AGES;
+      int last = places - (count - c);
+      for (int m = c - 1; m < last; m++) {
         long least = Column.NEVER;
         for (int age = Column.REACH; age >= 1; age--) {
-          if (p + age <= last) {
-            least = Math.min(least, nextCross(p + age, c, age, then));
+          if (m + age <= last) {
+            least = Math.min(least, nextCross(m + age, c, age));
           }
-          here[at + age] = least;
+          here[m * AGES + age] = least;
         }
       }
     }
-    firstCross[size] = Column.NEVER;
-    for (int q = size - 1; q >= 0; q--) {
-      firstCross[q] = Math.min(firstCross[q + 1], nextCross(q, 0, 0, crosses[1]));
+    firstCross[column.size] = Column.NEVER;
+    int m = places;
+    for (int q = column.size - 1; q >= 0; q--) {
+      firstCross[q] = firstCross[q + 1];
+      if (column.mayCross(q)) {
+        m--;
+        firstCross[q] = Math.min(firstCross[q], nextCross(m, 0, 0));
+      }
     }
   }
 
-  private long nextCross(int q, int c, int age, long[] then) {
-    if (!cross(q)) {
-      return Column.NEVER;
-    }
-    long rest = c + 1 == column.crosses ? 0 : then[q * AGES + 1];
-    return rest >= Column.NEVER ? Column.NEVER : column.crossAt(q, c, age) + rest;
+  private long nextCross(int m, int c, int age) {
+    long rest = c + 1 == column.crosses ? 0 : crosses[c + 1][m * AGES + 1];
+    return rest >= Column.NEVER ? Column.NEVER : column.crossAt(crossPlaces[m], c, age) + rest;
   }
 
   /** No more than the cost from this state on; the parameters are those of {@link Column#move}. */
@@ -190,11 +204,13 @@ final class ColumnGuess {
     } else if (k == n) {
       ofMains = firstAtThroat[Math.max(place, column.head)];
     } else {
-      int from = place < column.head ? 0 : column.head;
-      ofMains = mains[k][(place - am - from) * AGES + am];
+      int begin = place < column.head ? 0 : mainsBefore[column.head];
+      ofMains = mains[k][(mainsBefore[place] - begin - am) * AGES + am];
     }
     long ofCrosses =
-        c == column.crosses ? 0 : c == 0 ? firstCross[place] : crosses[c][(place - ac) * AGES + ac];
+        c == column.crosses
+            ? 0
+            : c == 0 ? firstCross[place] : crosses[c][(crossesBefore[place] - ac) * AGES + ac];
     return Math.min(Column.NEVER, holes + ofMains + ofCrosses);
   }
 }

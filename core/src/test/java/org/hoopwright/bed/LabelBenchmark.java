@@ -81,7 +81,9 @@ public class LabelBenchmark {
     return LabelSearch.search(frame.ready());
   }
 
-  /** The least cost alone, by the constraint solver; model included, and one run, for its length. */
+  /**
+   * The least cost alone, by the constraint solver; model included, and one run, for its length.
+   */
   @Benchmark
   @BenchmarkMode(Mode.SingleShotTime)
   @Warmup(iterations = 1)
