@@ -17,6 +17,8 @@ final class ColumnBounds {
   private final int total; // strings
   private final int[] low; // least strings so far less holes so far
   private final int width;
+  private final int[] leastMains; // mains of the end before each hole: least and how many values
+  private final int[] mainsRange;
   private final long[][] memo; // cost + 1; 0 for not known yet
   private final int[] mainsAfter; // holes from here on, at the same end, that may have a main
   private final int[] crossesAfter;
@@ -60,7 +62,30 @@ final class ColumnBounds {
     }
     width = widest;
     memo = new long[size][];
-    fits = (long) size * (column.mains + 1) * width * AGES * AGES <= MAX_STATES;
+    leastMains = new int[size + 1];
+    mainsRange = new int[size + 1];
+    fits = rangeOfMains() * width * AGES * AGES <= MAX_STATES;
+  }
+
+  /**
+   * How many mains of its end there can be before each hole; the sum of how many values each has.
+   */
+  private long rangeOfMains() {
+    long sum = 0;
+    int may = 0;
+    int must = 0;
+    for (int p = 0; p < column.size; p++) {
+      if (p == column.head) {
+        may = 0;
+        must = 0;
+      }
+      leastMains[p] = Math.max(must, column.mains - mainsAfter[p]);
+      mainsRange[p] = Math.max(0, Math.min(may, column.mains) - leastMains[p] + 1);
+      sum += mainsRange[p];
+      may += column.mayMain(p) ? 1 : 0;
+      must += column.mustMain(p) ? 1 : 0;
+    }
+    return sum;
   }
 
   /** Whether the programme is small enough to be worked out. */
@@ -87,9 +112,12 @@ final class ColumnBounds {
       return Column.NEVER;
     }
     long[] row = memo[place];
-    int own = place < column.head ? k : k - column.mains;
+    int own = (place < column.head ? k : k - column.mains) - leastMains[place];
+    if (own < 0 || own >= mainsRange[place]) {
+      return Column.NEVER;
+    }
     if (row == null) {
-      row = new long[(column.mains + 1) * width * AGES * AGES];
+      row = new long[mainsRange[place] * width * AGES * AGES];
       memo[place] = row;
     }
     int index = ((own * width + over) * AGES + am) * AGES + ac;
