@@ -85,18 +85,25 @@ final class Column {
       }
       node[p][NONE] += costs.empty(side, p);
       node[p][BOTH] += costs.shared(side, p);
-      axis[p] += m.axisGap(p);
-      mainBorder[p] += m.mainBorder(p);
-      firstBorder[p] += m.firstBorder(p);
-      lastBorder[p] += m.lastBorder(p);
-      int mainsBack = 0;
-      int crossesBack = 0;
-      for (int q = p - 1; q >= 0 && (mainsBack < REACH || crossesBack < REACH); q--) {
-        if (mayMain(q) && mainsBack < REACH && (p < head || q >= head)) {
-          mainGap[p][++mainsBack] += m.mainGap(q, p);
+      if (mayMain(p)) {
+        axis[p] += m.axisGap(p);
+        mainBorder[p] += m.mainBorder(p);
+        int first = p < head ? 0 : head;
+        int back = 0;
+        for (int q = p - 1; q >= first && back < REACH; q--) {
+          if (mayMain(q)) {
+            mainGap[p][++back] += m.mainGap(q, p);
+          }
         }
-        if (mayCross(q) && crossesBack < REACH) {
-          crossGap[p][++crossesBack] += m.crossGap(q, p);
+      }
+      if (mayCross(p)) {
+        firstBorder[p] += m.firstBorder(p);
+        lastBorder[p] += m.lastBorder(p);
+        int back = 0;
+        for (int q = p - 1; q >= 0 && back < REACH; q--) {
+          if (mayCross(q)) {
+            crossGap[p][++back] += m.crossGap(q, p);
+          }
         }
       }
     }

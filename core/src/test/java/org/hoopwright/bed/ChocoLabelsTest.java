@@ -2,39 +2,40 @@ package org.hoopwright.bed;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.hoopwright.frame.Layout;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
 import org.hoopwright.testing.Draw;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.hoopwright.testing.Willowbank;
+import org.junit.jupiter.api.Test;
 
-/** The search against a constraint solver, on frames too large for brute force. */
+/** The engine and a constraint solver find the same least cost. */
 class ChocoLabelsTest {
 
-  // The solver may look this far above the search's optimum for something cheaper.
-  private static final int ROOM_UM = 2_000;
-
-  @ParameterizedTest(name = "{0}+{1} holes, {2} x {3}, shared {4}, seed {5}")
-  @CsvSource({
-    "11, 10,  8, 13, '',       1",
-    "12, 11, 10, 13, '',       2",
-    "12, 12, 10, 12, '',       3", // two holes of a side stay empty
-    "11, 11, 10, 14, 6H 6T,    4", // two are shared
-    "13, 12, 10, 14, 6H 6T,    5",
-    "15, 14, 14, 15, '',       6",
-    "18, 17, 16, 19, '',       0",
-  })
-  void optimaAreEqual(int head, int throat, int mains, int crosses, String shared, long seed) {
-    Layout layout =
-        FullFrames.layout(
-            head, throat, mains, crosses, shared.isEmpty() ? new String[0] : shared.split(" "));
-    LabelQuestion question =
-        FullFrames.question(
-            layout,
-            LabelQuestions.moved(
-                Draw.from(seed), HolePositions.of(layout).points(), seed == 0 ? 0 : 1));
+  private static long ours(LabelQuestion question) {
     LabelResult result = LabelSearch.search(question);
-    assertThat(result.status()).isEqualTo(LabelResult.Status.PROVEN);
-    long cost = result.optima().get(0).cost().totalUm();
-    assertThat(new ChocoLabels(question, Math.toIntExact(cost + ROOM_UM)).least()).isEqualTo(cost);
+    assertThat(result.status()).isNotEqualTo(LabelResult.Status.LIMIT_REACHED);
+    return result.optima().isEmpty() ? -1 : result.optima().get(0).cost().totalUm();
+  }
+
+  @Property(tries = 25)
+  void onSmallFrames(@ForAll long seed) {
+    LabelQuestion question = LabelQuestions.small(Draw.from(seed), 8, /* same= */ true);
+    assertThat(ours(question)).isEqualTo(ChocoLabels.least(question));
+  }
+
+  /** The usual frame, each hole once. */
+  @Test
+  void onTheUsualFrame() {
+    LabelQuestion question = LabelQuestions.usual(Willowbank.hundred().build(), Draw.from(1), 0);
+    assertThat(ours(question)).isEqualTo(ChocoLabels.least(question));
+  }
+
+  /** Full-size frames with holes measured badly and up to two shared or unused holes a quadrant. */
+  @Property(tries = 3)
+  void onFullSizeFrames(@ForAll long seed) {
+    Draw draw = Draw.from(seed);
+    LabelQuestion question =
+        LabelQuestions.usual(Willowbank.hundred().build(), draw, draw.between(0, 2));
+    assertThat(ours(question)).isEqualTo(ChocoLabels.least(question));
   }
 }
