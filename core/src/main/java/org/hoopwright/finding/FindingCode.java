@@ -112,6 +112,7 @@ public enum FindingCode {
   // Start, direction and route.
   HEAD_ZONE_HOLE("head-zone-hole", Severity.ERROR, "The head zone's last hole is not at the head."),
   NO_ROUTE("no-route", Severity.ERROR, "No route exists."),
+  HALF_DONE("half-done", Severity.NOTE, "Something about a half-done job is worth knowing."),
   MAKER_DEPARTURE(
       "maker-departure", Severity.WARNING, "The plan departs from what the frame's maker asks."),
   START_CLAMP_HEAD_ZONE(
