@@ -3,9 +3,7 @@ package org.hoopwright;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.hoopwright.bed.Assignment;
 import org.hoopwright.bed.Bed;
-import org.hoopwright.bed.StatedAssignment;
 import org.hoopwright.bench.BenchPlan;
 import org.hoopwright.bench.HalfDone;
 import org.hoopwright.bench.Job;
@@ -17,6 +15,7 @@ import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.FindingCode;
 import org.hoopwright.finding.Findings;
 import org.hoopwright.frame.Draft;
+import org.hoopwright.frame.HoleId;
 import org.hoopwright.frame.Layout;
 import org.hoopwright.frame.LayoutCheck;
 import org.hoopwright.frame.TensionRange;
@@ -49,7 +48,8 @@ public final class Hoopwright {
   private Hoopwright() {}
 
   /**
-   * Everything found about a layout: in itself, in its bed, and whether it has a route.
+   * Everything found about a layout: in itself, in its bed, and whether it has a route. Where no
+   * skip rules are stated the bed is read off the holes.
    *
    * @return the findings by place
    */
@@ -66,16 +66,56 @@ public final class Hoopwright {
   public static List<Finding> check(Draft draft) {
     Layout layout = draft.layout();
     List<Finding> findings = new ArrayList<>(LayoutCheck.check(layout));
-    Assignment assignment = StatedAssignment.assign(layout);
-    findings.addAll(assignment.findings());
-    if (assignment.bed().isPresent() && Needs.met(draft, FindingCode.NO_ROUTE)) {
-      RouteResult routes = routes(assignment.bed().get(), Job.standard());
+    FrameReading reading = FrameReading.of(layout);
+    findings.addAll(reading.findings());
+    if (reading.findings().stream().anyMatch(Hoopwright::detourMayHelp)) {
+      findings.addAll(Detours.findings(layout));
+    }
+    if (reading.bed().isPresent() && Needs.met(draft, FindingCode.NO_ROUTE)) {
+      RouteResult routes = routes(reading.bed().get(), Job.standard());
       if (routes.status() == RouteResult.Status.PROVEN_ABSENT) {
         findings.addAll(noRoute(layout, routes));
       }
     }
     return Findings.sorted(
         findings.stream().filter(f -> Needs.met(draft, f)).map(draft::inFile).toList());
+  }
+
+  /**
+   * Completes a layout that states no {@code mains.skip} from its holes.
+   *
+   * @param layout the layout; a stated {@code mains.skip} and measured offsets are left aside
+   * @return the readings, each as a complete layout, with what there is to say about them
+   */
+  public static InferredLayout infer(Layout layout) {
+    return InferredLayout.of(layout);
+  }
+
+  private static boolean detourMayHelp(Finding finding) {
+    return finding.code() == FindingCode.MAIN_HOLE_BLOCKED
+        || (finding.code() == FindingCode.CROSSES_NO_HOLE && !finding.about().isEmpty());
+  }
+
+  /**
+   * The nearest way round the blocked holes of a layout that states its skip rules: which strings
+   * move, which holes take two, and a route that proves it can be strung.
+   *
+   * @param layout the layout, with its blocked holes
+   * @param job what is to be done; of it the limits and options of routes count
+   */
+  public static Detour detour(Layout layout, Job job) {
+    return Detours.of(layout, job);
+  }
+
+  /**
+   * The holes that could not be worked round if one of them failed. Every hole with a string is
+   * tried by itself, so this takes as long as some dozens of plans.
+   *
+   * @return the holes in the order of their sides' lists; on a symmetric bed those of the left side
+   *     stand for both; none when the layout has no bed
+   */
+  public static List<HoleId> criticalHoles(Layout layout, Job job) {
+    return Detours.critical(layout, job);
   }
 
   /**
@@ -117,7 +157,8 @@ public final class Hoopwright {
   }
 
   /**
-   * The plan of the best route.
+   * The plan of the best route. Where the layout states no skip rules they are read off its holes,
+   * with a note; where the holes can be read in more than one way nothing is planned.
    *
    * @param layout the layout
    * @param job what is to be done
@@ -127,9 +168,9 @@ public final class Hoopwright {
    */
   public static Outcome plan(Layout layout, Job job) {
     List<Finding> findings = new ArrayList<>(LayoutCheck.check(layout));
-    Assignment assignment = StatedAssignment.assign(layout);
-    findings.addAll(assignment.findings());
-    Optional<Bed> bed = assignment.bed();
+    FrameReading reading = FrameReading.of(layout);
+    findings.addAll(reading.findings());
+    Optional<Bed> bed = reading.bed();
     if (bed.isEmpty() || Findings.hasErrors(findings)) {
       return new Outcome.BadLayout(Findings.sorted(findings));
     }

@@ -14,8 +14,9 @@ import org.hoopwright.geometry.Side;
 final class Column {
 
   /**
-   * Neighbouring mains of an end, and neighbouring crosses, lie at most so many places apart. Our
-   * choice: twice what any frame known to us has.
+   * Between neighbouring mains of an end, and between neighbouring crosses, fewer holes than this
+   * that could take such a string are left out. Our choice: no frame comes near it, and it keeps
+   * the programme small.
    */
   static final int REACH = 8;
 
@@ -34,7 +35,7 @@ final class Column {
   final int crosses;
   final int[] mask; // a bit for each label allowed
   final long[][] node; // by place and label: empty, shared and changed holes
-  final long[][] mainGap; // by place and how many places back
+  final long[][] mainGap; // by place and how far back
   final long[][] crossGap;
   final long[] axis;
   final long[] mainBorder;
@@ -62,16 +63,23 @@ final class Column {
     lean = new long[head][size];
     leanLeast = new long[head];
     for (int s : sides) {
-      add(costs, question, LabelCosts.side(s), costs.measure(s), s == sides[0]);
+      masks(question, LabelCosts.side(s), s == sides[0]);
+    }
+    for (int s : sides) {
+      add(costs, LabelCosts.side(s), costs.measure(s));
     }
     leans(costs, sides);
   }
 
-  private void add(
-      LabelCosts costs, LabelQuestion question, Side side, SideMeasure m, boolean isFirst) {
+  private void masks(LabelQuestion question, Side side, boolean isFirst) {
     for (int p = 0; p < size; p++) {
       int bits = bits(question.allowed().of(side).get(p));
       mask[p] = isFirst ? bits : mask[p] & bits;
+    }
+  }
+
+  private void add(LabelCosts costs, Side side, SideMeasure m) {
+    for (int p = 0; p < size; p++) {
       for (HoleLabel label : HoleLabel.values()) {
         node[p][label.code()] += costs.changed(side, p, label);
       }
@@ -81,9 +89,15 @@ final class Column {
       mainBorder[p] += m.mainBorder(p);
       firstBorder[p] += m.firstBorder(p);
       lastBorder[p] += m.lastBorder(p);
-      for (int back = 1; back <= REACH && back <= p; back++) {
-        mainGap[p][back] += m.mainGap(p - back, p);
-        crossGap[p][back] += m.crossGap(p - back, p);
+      int mainsBack = 0;
+      int crossesBack = 0;
+      for (int q = p - 1; q >= 0 && (mainsBack < REACH || crossesBack < REACH); q--) {
+        if (mayMain(q) && mainsBack < REACH) {
+          mainGap[p][++mainsBack] += m.mainGap(q, p);
+        }
+        if (mayCross(q) && crossesBack < REACH) {
+          crossGap[p][++crossesBack] += m.crossGap(q, p);
+        }
       }
     }
   }
@@ -99,11 +113,11 @@ final class Column {
   private void leans(LabelCosts costs, int[] sides) {
     for (int i = 0; i < head; i++) {
       leanLeast[i] = NEVER;
-      if (!may(i, MAIN) && !may(i, BOTH)) {
+      if (!mayMain(i)) {
         continue;
       }
       for (int j = head; j < size; j++) {
-        if (may(j, MAIN) || may(j, BOTH)) {
+        if (mayMain(j)) {
           for (int s : sides) {
             lean[i][j] += costs.measure(s).mainSkew(i, j);
           }
@@ -160,6 +174,14 @@ final class Column {
     return column;
   }
 
+  boolean mayMain(int place) {
+    return may(place, MAIN) || may(place, BOTH);
+  }
+
+  boolean mayCross(int place) {
+    return may(place, CROSS) || may(place, BOTH);
+  }
+
   boolean may(int place, int label) {
     return (mask[place] & 1 << label) != 0;
   }
@@ -204,9 +226,10 @@ final class Column {
    * @param place the hole
    * @param k mains before it, of both ends
    * @param c crosses before it
-   * @param am how many places back the last main of its end lies; 0 for none, or when its end is
-   *     done
-   * @param ac how many places back the last cross lies; 0 for none, or when all are done
+   * @param am how far back the last main of its end lies, counted in holes that may take a main; 0
+   *     for none, or when its end is done
+   * @param ac how far back the last cross lies, counted in holes that may take one; 0 for none, or
+   *     when all are done
    * @param label the label
    */
   long move(int place, int k, int c, int am, int ac, int label) {
@@ -237,19 +260,19 @@ final class Column {
     return Math.min(cost, NEVER);
   }
 
-  /** How many places back the last main lies at the next hole; {@link #REACH} + 1 if too far. */
+  /** How far back the last main lies at the next hole; {@link #REACH} + 1 if too far. */
   int nextMainAge(int place, int kAfter, int am, int label) {
     if (kAfter == (place < head ? mains : 2 * mains)) {
       return 0;
     }
-    return isMain(label) ? 1 : am == 0 ? 0 : am + 1;
+    return isMain(label) ? 1 : am == 0 ? 0 : am + (mayMain(place) ? 1 : 0);
   }
 
-  /** How many places back the last cross lies at the next hole; {@link #REACH} + 1 if too far. */
-  int nextCrossAge(int cAfter, int ac, int label) {
+  /** How far back the last cross lies at the next hole; {@link #REACH} + 1 if too far. */
+  int nextCrossAge(int place, int cAfter, int ac, int label) {
     if (cAfter == crosses) {
       return 0;
     }
-    return isCross(label) ? 1 : ac == 0 ? 0 : ac + 1;
+    return isCross(label) ? 1 : ac == 0 ? 0 : ac + (mayCross(place) ? 1 : 0);
   }
 }

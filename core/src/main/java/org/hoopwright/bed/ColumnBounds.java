@@ -46,8 +46,8 @@ final class ColumnBounds {
     noneBefore[size] = none;
     bothBefore[size] = both;
     for (int p = size - 1; p >= 0; p--) {
-      boolean main = column.may(p, Column.MAIN) || column.may(p, Column.BOTH);
-      boolean cross = column.may(p, Column.CROSS) || column.may(p, Column.BOTH);
+      boolean main = column.mayMain(p);
+      boolean cross = column.mayCross(p);
       mainsAfter[p] = (p + 1 == column.head ? 0 : mainsAfter[p + 1]) + (main ? 1 : 0);
       crossesAfter[p] = crossesAfter[p + 1] + (cross ? 1 : 0);
     }
@@ -117,7 +117,7 @@ final class ColumnBounds {
     int k2 = k + (Column.isMain(label) ? 1 : 0);
     int c2 = c + (Column.isCross(label) ? 1 : 0);
     int am2 = column.nextMainAge(place, k2, am, label);
-    int ac2 = column.nextCrossAge(c2, ac, label);
+    int ac2 = column.nextCrossAge(place, c2, ac, label);
     if (am2 > Column.REACH || ac2 > Column.REACH) {
       return Column.NEVER;
     }

@@ -101,7 +101,7 @@ final class ColumnSearch {
           k2,
           c2,
           column.nextMainAge(place, k2, am, label),
-          column.nextCrossAge(c2, ac, label),
+          column.nextCrossAge(place, c2, ac, label),
           spent + own,
           sink);
       if (budget.ended) {

@@ -111,6 +111,15 @@ public enum FindingCode {
 
   // Start, direction and route.
   HEAD_ZONE_HOLE("head-zone-hole", Severity.ERROR, "The head zone's last hole is not at the head."),
+  MAINS_START_INFERRED(
+      "mains-start-inferred",
+      Severity.NOTE,
+      "The end at which the mains may start has been worked out."),
+  DETOUR(
+      "detour",
+      Severity.NOTE,
+      "A blocked hole can be worked round, and this is the nearest pattern that does."),
+  DETOUR_NONE("detour-none", Severity.NOTE, "A blocked hole cannot be worked round."),
   NO_ROUTE("no-route", Severity.ERROR, "No route exists."),
   HALF_DONE("half-done", Severity.NOTE, "Something about a half-done job is worth knowing."),
   MAKER_DEPARTURE(

@@ -81,7 +81,7 @@ public final class LayoutWriter {
 
   private static void checkName(String name) {
     Optional<String> why = NameText.refused(name);
-    if (why.isEmpty() && name.length() > Values.MAX_TEXT_LENGTH) {
+    if (why.isEmpty() && name.codePointCount(0, name.length()) > Values.MAX_TEXT_LENGTH) {
       why = Optional.of("is longer than " + Values.MAX_TEXT_LENGTH + " characters");
     }
     if (why.isPresent()) {

@@ -31,7 +31,7 @@ record Values(Reading reading, boolean vital) {
   /** The longest number, in characters. */
   static final int MAX_NUMBER_LENGTH = 64;
 
-  /** The longest text, in UTF-16 units. */
+  /** The longest text, in characters. */
   static final int MAX_TEXT_LENGTH = 10_000;
 
   /** Reports a value that is left out for it. */
@@ -98,7 +98,8 @@ record Values(Reading reading, boolean vital) {
 
   /** Whether a text is within its limit; a finding when not. */
   boolean isShort(TextNode node, String pointer, String title) {
-    if (node.text().length() <= MAX_TEXT_LENGTH) {
+    int length = node.text().codePointCount(0, node.text().length());
+    if (length <= MAX_TEXT_LENGTH) {
       return true;
     }
     wrong(
@@ -106,7 +107,7 @@ record Values(Reading reading, boolean vital) {
         node.place(),
         pointer,
         "%s is a text of %s characters, more than %s."
-            .formatted(start(title), node.text().length(), MAX_TEXT_LENGTH),
+            .formatted(start(title), length, MAX_TEXT_LENGTH),
         "Shorten it.");
     return false;
   }

@@ -1,0 +1,283 @@
+package org.hoopwright.patterns;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.networknt.schema.Error;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaLocation;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import com.networknt.schema.dialect.Dialects;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.hoopwright.Hoopwright;
+import org.hoopwright.Plan;
+import org.hoopwright.bench.Job;
+import org.hoopwright.finding.Findings;
+import org.hoopwright.frame.Layout;
+import org.hoopwright.frame.LayoutCheck;
+import org.hoopwright.testing.Draw;
+import org.hoopwright.testing.LayoutDetails;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import tools.jackson.core.json.JsonReadFeature;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
+
+/** The schemas against our reader and writers, judged by another's validator. */
+class SchemasTest {
+
+  private static final JsonMapper JSON =
+      JsonMapper.builder().enable(JsonReadFeature.ALLOW_JAVA_COMMENTS).build();
+
+  private static final SchemaRegistry REGISTRY =
+      SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
+
+  private static final Schema LAYOUT = REGISTRY.getSchema(Schemas.layout(), InputFormat.JSON);
+  private static final Schema PLAN = REGISTRY.getSchema(Schemas.plan(), InputFormat.JSON);
+
+  private static List<Error> errors(String layout) {
+    return LAYOUT.validate(JSON.readTree(layout));
+  }
+
+  private static ReadResult read(String text) {
+    try {
+      return LayoutReader.read("frame.json", text.getBytes(UTF_8));
+    } catch (UnreadableFile e) {
+      throw new AssertionError(text, e);
+    }
+  }
+
+  static Stream<String> schemas() {
+    return Stream.of(Schemas.layout(), Schemas.plan());
+  }
+
+  @ParameterizedTest
+  @MethodSource("schemas")
+  void isASchemaOfItsDialect(String schema) {
+    Schema meta = REGISTRY.getSchema(SchemaLocation.of(Dialects.getDraft202012().getId()));
+    assertThat(meta.validate(JSON.readTree(schema))).isEmpty();
+    assertThat(JSON.readTree(schema).get("title").asString()).contains("hoopwright/");
+  }
+
+  static Stream<String> samples() {
+    return Samples.list().stream().map(Sample::name);
+  }
+
+  @ParameterizedTest
+  @MethodSource("samples")
+  void acceptsEverySampleAndItsPlans(String name) {
+    assertThat(errors(Samples.text(name))).isEmpty();
+    Layout layout = Samples.layout(name);
+    Plan plan = Hoopwright.plan(layout, Job.standard()).plan().orElseThrow();
+    String text = PlanWriter.write(plan, Optional.of("0".repeat(64)));
+    assertThat(PLAN.validate(JSON.readTree(text))).isEmpty();
+    JsonNode all = JSON.readTree(PlanWriter.writeAll(List.of(plan), Optional.empty(), false));
+    assertThat(PLAN.validate(all.get("plans").get(0))).isEmpty();
+  }
+
+  @Test
+  void aPlanWithAMemberThatIsNoneIsRefused() {
+    Plan plan =
+        Hoopwright.plan(Samples.layout("willowbank-teaching"), Job.standard()).plan().orElseThrow();
+    JsonNode tree = JSON.readTree(PlanWriter.write(plan, Optional.empty()));
+    List<ObjectNode> objects = new ArrayList<>();
+    objects(tree.get("route"), objects);
+    objects(tree.get("pieces"), objects);
+    objects(tree.get("steps"), objects);
+    objects(tree.get("start"), objects);
+    assertThat(objects).hasSizeGreaterThan(40);
+    for (ObjectNode object : objects) {
+      if (object == tree.get("route").get("rank")) {
+        continue; // preferences have names of their own
+      }
+      object.put("unheardOf", "1");
+      assertThat(PLAN.validate(tree)).as("%s", object).isNotEmpty();
+      object.remove("unheardOf");
+    }
+    assertThat(PLAN.validate(tree)).isEmpty();
+  }
+
+  private static void objects(JsonNode node, List<ObjectNode> found) {
+    if (node instanceof ObjectNode o) {
+      found.add(o);
+    }
+    node.forEach(n -> objects(n, found));
+  }
+
+  static Stream<BrokenTexts.Broken> broken() {
+    return BrokenTexts.all().stream();
+  }
+
+  /** What no schema can say: JSON itself, doubled members, long numbers, signs that hide. */
+  private static final List<String> BEYOND =
+      List.of("json-", "duplicate-member", "suspect-text", "half a character", "too near zero");
+
+  @ParameterizedTest
+  @MethodSource("broken")
+  void refusesWhatTheReaderRefuses(BrokenTexts.Broken broken) {
+    if (BEYOND.stream()
+        .anyMatch(b -> broken.what().equals(b) || broken.expected().toString().contains(b))) {
+      return;
+    }
+    assertThat(errors(broken.text())).isNotEmpty();
+  }
+
+  private static void agree(String text) {
+    ReadResult result = read(text);
+    boolean readable = !Findings.hasErrors(result.findings());
+    List<Error> errors = errors(text);
+    if (!readable) {
+      assertThat(errors).as("the reader says %s of %s", result.findings(), text).isNotEmpty();
+    } else if (result.layout().map(LayoutCheck::check).filter(Findings::hasErrors).isEmpty()) {
+      assertThat(errors).as("the reader reads %s", text).isEmpty();
+    }
+  }
+
+  @Property(tries = 150)
+  void acceptsWhatTheWriterWritesAndTheChecksPass(@ForAll long seed) {
+    Draw draw = Draw.from(seed);
+    agree(LayoutWriter.write(LayoutDetails.any(draw).orElseThrow()));
+    agree(LayoutWriter.write(StatedLayouts.any(seed)));
+  }
+
+  @Property(tries = 400)
+  void agreesWithTheReaderOnFilesWithAChange(@ForAll long seed) {
+    Draw draw = Draw.from(seed);
+    JsonNode tree =
+        JSON.readTree(
+            draw.chance(50)
+                ? Samples.text(draw.oneOf(Samples.list()).name())
+                : LayoutWriter.write(LayoutDetails.any(draw).orElseThrow()));
+    for (int i = draw.between(1, 2); i > 0; i--) {
+      change(draw, tree);
+    }
+    agree(tree.toString());
+  }
+
+  private static final List<String> VALUES =
+      List.of(
+          "null",
+          "true",
+          "false",
+          "0",
+          "-1",
+          "1",
+          "2",
+          "3",
+          "4.0",
+          "7",
+          "10",
+          "0.5",
+          "501",
+          "16.5",
+          "1e3",
+          "1e309",
+          "12345678901",
+          "\"\"",
+          "\" \"",
+          "\"x\"",
+          "\"7H\"",
+          "\"L7H\"",
+          "\"R3T\"",
+          "\"7h\"",
+          "\"501H\"",
+          "\"07H\"",
+          "\"either\"",
+          "\"left\"",
+          "\"head\"",
+          "\"mm\"",
+          "\"points\"",
+          "\"superellipse\"",
+          "\"hoopwright/layout-1\"",
+          "\"\\u0000\"",
+          "\"\\u2003\"",
+          "[]",
+          "[1]",
+          "[1, 2]",
+          "[1, 2, 3]",
+          "[\"7H\"]",
+          "[\"7H\", \"R7H\"]",
+          "[[1, 2]]",
+          "[[\"5T\", \"6T\"]]",
+          "{}",
+          "{\"left\": 4, \"right\": 5}",
+          "{\"left\": [1], \"right\": [2]}",
+          "{\"head\": [1], \"throat\": [2]}",
+          "{\"L7H\": 2}",
+          "{\"7H\": [1, 2]}",
+          "{\"x\": 1}");
+
+  private static final List<String> NAMES =
+      List.of(
+          "$schema",
+          "name",
+          "count",
+          "skip",
+          "offsets",
+          "first",
+          "last",
+          "left",
+          "right",
+          "head",
+          "throat",
+          "length",
+          "width",
+          "exponent",
+          "points",
+          "tieOff",
+          "at",
+          "bore",
+          "noRun",
+          "unit",
+          "pieces",
+          "headZone",
+          "tension",
+          "frame",
+          "7H",
+          "L1T",
+          "colour",
+          "");
+
+  private static void change(Draw draw, JsonNode tree) {
+    List<JsonNode> containers = new ArrayList<>();
+    containers(tree, containers);
+    JsonNode container = draw.oneOf(containers);
+    JsonNode value = JSON.readTree(draw.oneOf(VALUES));
+    if (container instanceof ObjectNode o) {
+      List<String> names = new ArrayList<>(o.propertyNames());
+      switch (draw.between(0, names.isEmpty() ? 0 : 3)) {
+        case 0 -> o.set(draw.oneOf(NAMES), value);
+        case 1 -> o.remove(draw.oneOf(names));
+        case 2 -> {
+          String name = draw.oneOf(names);
+          JsonNode moved = o.remove(name);
+          o.set(draw.oneOf(NAMES), moved);
+        }
+        default -> o.set(draw.oneOf(names), value);
+      }
+    } else if (container instanceof ArrayNode a) {
+      switch (draw.between(0, a.isEmpty() ? 0 : 2)) {
+        case 0 -> a.add(value);
+        case 1 -> a.remove(draw.between(0, a.size() - 1));
+        default -> a.set(draw.between(0, a.size() - 1), value);
+      }
+    }
+  }
+
+  private static void containers(JsonNode node, List<JsonNode> found) {
+    if (node.isContainer()) {
+      found.add(node);
+      node.forEach(n -> containers(n, found));
+    }
+  }
+}
