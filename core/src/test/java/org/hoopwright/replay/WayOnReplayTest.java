@@ -10,6 +10,7 @@ import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.domains.Domain;
+import net.jqwik.api.domains.DomainContext;
 import org.hoopwright.Hoopwright;
 import org.hoopwright.bed.Bed;
 import org.hoopwright.bed.SpanId;
@@ -59,6 +60,7 @@ class WayOnReplayTest {
 
   /** Whatever is strung of whatever plan, however little string is left: the ways on are proven. */
   @Property(tries = 25)
+  @Domain(DomainContext.Global.class) // for the seed
   @Domain(LayoutArbitraries.class)
   void everyWayOnIsProven(@ForAll Layout layout, @ForAll long seed) {
     Draw draw = Draw.from(seed);
