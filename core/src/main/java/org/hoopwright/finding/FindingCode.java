@@ -112,6 +112,8 @@ public enum FindingCode {
   // Start, direction and route.
   HEAD_ZONE_HOLE("head-zone-hole", Severity.ERROR, "The head zone's last hole is not at the head."),
   NO_ROUTE("no-route", Severity.ERROR, "No route exists."),
+  ROUTE_OBSTACLE(
+      "route-obstacle", Severity.NOTE, "A fact helps, with others, to forbid every route."),
   MAKER_DEPARTURE(
       "maker-departure", Severity.WARNING, "The plan departs from what the frame's maker asks."),
   START_CLAMP_HEAD_ZONE(
