@@ -23,7 +23,6 @@ import org.hoopwright.judgement.Judgement;
 import org.hoopwright.replay.Breach;
 import org.hoopwright.replay.ForceEstimate;
 import org.hoopwright.replay.Replay;
-import org.hoopwright.route.Obstacle;
 import org.hoopwright.route.RankedRoute;
 import org.hoopwright.route.Route;
 import org.hoopwright.route.RoutePreferences;
@@ -74,7 +73,7 @@ public final class Hoopwright {
     if (reading.bed().isPresent() && Needs.met(draft, FindingCode.NO_ROUTE)) {
       RouteResult routes = routes(reading.bed().get(), Job.standard());
       if (routes.status() == RouteResult.Status.PROVEN_ABSENT) {
-        findings.addAll(noRoute(layout, routes));
+        findings.addAll(NoRoute.findings(layout, routes));
       }
     }
     return Findings.sorted(
@@ -147,6 +146,7 @@ public final class Hoopwright {
         own.size(),
         all.nodes(),
         all.obstacles(),
+        all.lift(),
         all.request());
   }
 
@@ -180,7 +180,7 @@ public final class Hoopwright {
         return new Outcome.GaveUp(Findings.sorted(findings), routes);
       }
       case PROVEN_ABSENT -> {
-        findings.addAll(noRoute(layout, routes));
+        findings.addAll(NoRoute.findings(layout, routes));
         return new Outcome.NoRoute(Findings.sorted(findings), routes);
       }
       case FOUND -> {}
@@ -331,31 +331,5 @@ public final class Hoopwright {
   private static String force(double newtons, TensionRange range) {
     return String.format(
         java.util.Locale.ROOT, "%.1f %s", newtons / range.unit().newtons(), range.unit().symbol());
-  }
-
-  private static List<Finding> noRoute(Layout layout, RouteResult routes) {
-    List<Finding> findings = new ArrayList<>();
-    String together =
-        routes.obstacles().size() > 1
-            ? "No route exists; it takes these together to forbid every one: "
-            : "No route exists, and this alone forbids every one: ";
-    StringBuilder what = new StringBuilder(together);
-    StringBuilder lift = new StringBuilder();
-    Finding.Builder finding = Finding.of(FindingCode.NO_ROUTE);
-    String pointer = "";
-    for (int i = 0; i < routes.obstacles().size(); i++) {
-      Obstacle o = routes.obstacles().get(i);
-      what.append(i == 0 ? "" : " ").append("(").append(i + 1).append(") ").append(o.what());
-      lift.append(i == 0 ? "" : " Or: ").append(o.lift());
-      finding.about(o.about());
-      pointer = pointer.isEmpty() ? o.pointer() : pointer;
-    }
-    findings.add(
-        finding
-            .at(pointer, layout.places())
-            .message(routes.obstacles().isEmpty() ? "No route exists." : what.toString())
-            .fix(lift.toString())
-            .build());
-    return findings;
   }
 }

@@ -122,6 +122,8 @@ public enum FindingCode {
   DETOUR_NONE("detour-none", Severity.NOTE, "A blocked hole cannot be worked round."),
   NO_ROUTE("no-route", Severity.ERROR, "No route exists."),
   HALF_DONE("half-done", Severity.NOTE, "Something about a half-done job is worth knowing."),
+  ROUTE_OBSTACLE(
+      "route-obstacle", Severity.NOTE, "A fact helps, with others, to forbid every route."),
   MAKER_DEPARTURE(
       "maker-departure", Severity.WARNING, "The plan departs from what the frame's maker asks."),
   START_CLAMP_HEAD_ZONE(
