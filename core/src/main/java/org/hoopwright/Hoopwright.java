@@ -5,9 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import org.hoopwright.bed.Bed;
 import org.hoopwright.bench.BenchPlan;
+import org.hoopwright.bench.HalfDone;
 import org.hoopwright.bench.Job;
 import org.hoopwright.bench.Planner;
 import org.hoopwright.bench.Step;
+import org.hoopwright.bench.WayOn;
+import org.hoopwright.bench.WaysOn;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.FindingCode;
 import org.hoopwright.finding.Findings;
@@ -237,6 +240,38 @@ public final class Hoopwright {
     findings.addAll(Judgement.findings(plan));
     return Optional.of(
         new Plan(plan, ranked, ForceEstimate.of(plan), Cautions.USUAL, Findings.sorted(findings)));
+  }
+
+  /**
+   * The ways on from a half-done job, cheapest first.
+   *
+   * @param before the bed on which it was strung
+   * @param state what is strung, in that bed's names
+   * @param bed the bed to go on with: the same, or another one of that frame where a hole can no
+   *     longer be used
+   * @param job what is to be done
+   * @param most how many ways are wanted, at least 1
+   * @return the ways, each proven by a replay from that state; empty when the bed has no route
+   * @throws IllegalArgumentException when what is pulled is not held by clamps and knots, so that
+   *     it cannot be the state of a frame
+   * @throws HoopwrightFault when a way on fails its own proof: please report it
+   */
+  public static List<WayOn> waysOn(Bed before, HalfDone state, Bed bed, Job job, int most) {
+    List<Breach> wrong = Replay.check(before, state);
+    if (!wrong.isEmpty()) {
+      throw new IllegalArgumentException(
+          "The half-done job contradicts itself: %s\nMaybe a clamp or a knot is missing."
+              .formatted(String.join(" ", wrong.stream().map(Breach::message).toList())));
+    }
+    List<WayOn> ways = WaysOn.find(before, state, bed, job, most);
+    for (WayOn way : ways) {
+      List<Breach> breaches = Replay.check(way);
+      if (!breaches.isEmpty()) {
+        throw new HoopwrightFault(
+            "A way on by %s breaks rules of the bench: %s".formatted(way.goOn().route(), breaches));
+      }
+    }
+    return ways;
   }
 
   /** What is worth saying about a plan as a whole. */

@@ -121,6 +121,7 @@ public enum FindingCode {
       "A blocked hole can be worked round, and this is the nearest pattern that does."),
   DETOUR_NONE("detour-none", Severity.NOTE, "A blocked hole cannot be worked round."),
   NO_ROUTE("no-route", Severity.ERROR, "No route exists."),
+  HALF_DONE("half-done", Severity.NOTE, "Something about a half-done job is worth knowing."),
   MAKER_DEPARTURE(
       "maker-departure", Severity.WARNING, "The plan departs from what the frame's maker asks."),
   START_CLAMP_HEAD_ZONE(

@@ -133,7 +133,7 @@ class SchemasTest {
     objects(tree.get("start"), objects);
     assertThat(objects).hasSizeGreaterThan(40);
     for (ObjectNode object : objects) {
-      if (object == tree.get("route").get("rank")) {
+      if (object.equals(tree.get("route").get("rank"))) {
         continue; // preferences have names of their own
       }
       object.put("unheardOf", "1");

@@ -79,7 +79,7 @@ final class DetourCommand implements Callable<Integer> {
     }
     Optional<Layout> layout = read.layout();
     if (layout.isEmpty() || Findings.hasErrors(Hoopwright.check(unblocked(layout.get())))) {
-      FindingsReport report = new FindingsReport(Format.text);
+      FindingsReport report = new FindingsReport(FindingsFormat.text);
       report.add(read, CheckCommand.findings(read));
       session.console().result(report.text());
       session.console().message("hoopwright detour: mend the layout's other errors first.");

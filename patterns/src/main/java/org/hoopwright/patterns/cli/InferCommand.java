@@ -66,7 +66,7 @@ final class InferCommand implements Callable<Integer> {
     }
     Optional<Layout> layout = read.layout();
     if (layout.isEmpty()) {
-      FindingsReport report = new FindingsReport(Format.text);
+      FindingsReport report = new FindingsReport(FindingsFormat.text);
       report.add(read, CheckCommand.findings(read));
       session.console().result(report.text());
       return ExitCode.FINDINGS;
