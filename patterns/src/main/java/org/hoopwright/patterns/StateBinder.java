@@ -28,7 +28,9 @@ import org.hoopwright.route.EndName;
 import org.hoopwright.route.Knot;
 import org.hoopwright.route.Pass;
 
-/** Makes the state of a half-done job of the outermost JSON value, and reports all that is wrong. */
+/**
+ * Makes the state of a half-done job of the outermost JSON value, and reports all that is wrong.
+ */
 final class StateBinder {
 
   private static final double MOST_MM = 1e6;
@@ -139,17 +141,13 @@ final class StateBinder {
     MemberReader m =
         MemberReader.of(
             values, object.get(), pointer, "an end", List.of("name", "passes", "knot", "tail"));
-    m.need("name")
-        .ifPresent(n -> values.word(n, m.pointer("name"), "name", List.of(name.word())));
+    m.need("name").ifPresent(n -> values.word(n, m.pointer("name"), "name", List.of(name.word())));
     List<Pass> passes = each(m, "passes", this::pass);
     Optional<Knot> knot = m.find("knot").flatMap(n -> knot(n, m.pointer("knot")));
     Optional<Double> tail = m.find("tail").flatMap(n -> length(n, m.pointer("tail"), "tail"));
     return Optional.of(
         new StrungEnd(
-            name,
-            passes,
-            knot,
-            tail.map(OptionalDouble::of).orElse(OptionalDouble.empty())));
+            name, passes, knot, tail.map(OptionalDouble::of).orElse(OptionalDouble.empty())));
   }
 
   private Optional<Pass> pass(JsonNode node, String pointer) {
@@ -235,8 +233,7 @@ final class StateBinder {
                       && distance.isPresent()
                       && side.isPresent()
                   ? Optional.of(
-                      new ClampOn(
-                          name.get(), span.get(), near.get(), distance.get(), side.get()))
+                      new ClampOn(name.get(), span.get(), near.get(), distance.get(), side.get()))
                   : Optional.empty();
             });
   }

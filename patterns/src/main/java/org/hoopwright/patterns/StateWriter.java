@@ -7,8 +7,9 @@ import org.hoopwright.bench.StrungPiece;
 import org.hoopwright.route.Pass;
 
 /**
- * Writes half-done jobs as files, format {@value StateReader#FORMAT}. Reading what was written gives
- * an equal state. The same state gives the same text on every JVM and in every locale. Thread-safe.
+ * Writes half-done jobs as files, format {@value StateReader#FORMAT}. Reading what was written
+ * gives an equal state. The same state gives the same text on every JVM and in every locale.
+ * Thread-safe.
  */
 public final class StateWriter {
 

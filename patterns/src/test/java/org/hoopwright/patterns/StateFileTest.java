@@ -7,10 +7,10 @@ import java.util.List;
 import java.util.Optional;
 import org.hoopwright.Hoopwright;
 import org.hoopwright.Plan;
+import org.hoopwright.bed.SpanId;
 import org.hoopwright.bench.HalfDone;
 import org.hoopwright.bench.Job;
 import org.hoopwright.bench.StrungPiece;
-import org.hoopwright.bed.SpanId;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.FindingCode;
 import org.junit.jupiter.api.Test;
@@ -82,7 +82,12 @@ class StateFileTest {
   void whatIsNoSuchFileIsSaid() throws UnreadableFile {
     for (String text :
         List.of(
-            "", "null", "[]", "3", "{", "{\"format\": \"hoopwright/layout-1\"}",
+            "",
+            "null",
+            "[]",
+            "3",
+            "{",
+            "{\"format\": \"hoopwright/layout-1\"}",
             "{\"format\": \"hoopwright/bench-state-1\", \"pieces\": []}",
             "{\"format\": \"hoopwright/bench-state-1\", \"pieces\": [{\"ends\": []}]}",
             "{\"format\": \"hoopwright/bench-state-1\", \"pieces\": [3, {}, 4]}")) {

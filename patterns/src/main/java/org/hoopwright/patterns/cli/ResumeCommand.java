@@ -91,8 +91,7 @@ final class ResumeCommand implements Callable<Integer> {
             .console()
             .result(
                 FindingsText.of(
-                    List.of(
-                        new CheckedFile(state.fileName(), state.text(), state.findings()))));
+                    List.of(new CheckedFile(state.fileName(), state.text(), state.findings()))));
         return ExitCode.FINDINGS;
       }
       return resume(before.get(), state.state().get(), bed.get());
