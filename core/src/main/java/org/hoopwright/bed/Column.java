@@ -85,18 +85,25 @@ final class Column {
       }
       node[p][NONE] += costs.empty(side, p);
       node[p][BOTH] += costs.shared(side, p);
-      axis[p] += m.axisGap(p);
-      mainBorder[p] += m.mainBorder(p);
-      firstBorder[p] += m.firstBorder(p);
-      lastBorder[p] += m.lastBorder(p);
-      int mainsBack = 0;
-      int crossesBack = 0;
-      for (int q = p - 1; q >= 0 && (mainsBack < REACH || crossesBack < REACH); q--) {
-        if (mayMain(q) && mainsBack < REACH) {
-          mainGap[p][++mainsBack] += m.mainGap(q, p);
+      if (mayMain(p)) {
+        axis[p] += m.axisGap(p);
+        mainBorder[p] += m.mainBorder(p);
+        int first = p < head ? 0 : head;
+        int back = 0;
+        for (int q = p - 1; q >= first && back < REACH; q--) {
+          if (mayMain(q)) {
+            mainGap[p][++back] += m.mainGap(q, p);
+          }
         }
-        if (mayCross(q) && crossesBack < REACH) {
-          crossGap[p][++crossesBack] += m.crossGap(q, p);
+      }
+      if (mayCross(p)) {
+        firstBorder[p] += m.firstBorder(p);
+        lastBorder[p] += m.lastBorder(p);
+        int back = 0;
+        for (int q = p - 1; q >= 0 && back < REACH; q--) {
+          if (mayCross(q)) {
+            crossGap[p][++back] += m.crossGap(q, p);
+          }
         }
       }
     }
@@ -117,7 +124,7 @@ final class Column {
         continue;
       }
       for (int j = head; j < size; j++) {
-        if (mayMain(j)) {
+        if (mayMain(j) && mayBeOne(i, j)) {
           for (int s : sides) {
             lean[i][j] += costs.measure(s).mainSkew(i, j);
           }
@@ -125,6 +132,13 @@ final class Column {
         }
       }
     }
+  }
+
+  /** Whether a main of one number may have both holes, by how many holes there are about them. */
+  private boolean mayBeOne(int atHead, int atThroat) {
+    int t = size - 1 - atThroat;
+    int least = Math.max(mains - (head - 1 - atHead), mains - (size - head - 1 - t));
+    return Math.max(1, least) <= Math.min(mains, Math.min(atHead, t) + 1);
   }
 
   /** The labels that both sides have alike. */
@@ -234,30 +248,36 @@ final class Column {
    */
   long move(int place, int k, int c, int am, int ac, int label) {
     long cost = node[place][label];
-    boolean atHead = place < head;
     if (isMain(label)) {
-      int number = atHead ? k + 1 : 2 * mains - k;
+      int number = place < head ? k + 1 : 2 * mains - k;
       if (number > mains || number < 1) {
         return NEVER;
       }
-      if (atHead) {
-        cost += number == 1 ? axis[place] : mainGap[place][am];
-        cost += number == mains ? mainBorder[place] : 0;
-        cost += leanLeast[place];
-      } else {
-        cost += number == mains ? mainBorder[place] : mainGap[place][am];
-        cost += number == 1 ? axis[place] : 0;
-      }
+      cost += mainAt(place, k, am);
     }
     if (isCross(label)) {
       if (c >= crosses) {
         return NEVER;
       }
-      cost += c == 0 ? firstBorder[place] : crossGap[place][ac];
-      cost += c == crosses - 1 ? lastBorder[place] : 0;
-      cost += skewAt(place, c);
+      cost += crossAt(place, c, ac);
     }
     return Math.min(cost, NEVER);
+  }
+
+  /** What a main in this hole costs after k mains, the last of them {@code am} back. */
+  long mainAt(int place, int k, int am) {
+    if (place < head) {
+      long cost = k == 0 ? axis[place] : mainGap[place][am];
+      return cost + (k == mains - 1 ? mainBorder[place] : 0) + leanLeast[place];
+    }
+    long cost = k == mains ? mainBorder[place] : mainGap[place][am];
+    return cost + (k == 2 * mains - 1 ? axis[place] : 0);
+  }
+
+  /** What a cross in this hole costs after c crosses, the last of them {@code ac} back. */
+  long crossAt(int place, int c, int ac) {
+    long cost = c == 0 ? firstBorder[place] : crossGap[place][ac];
+    return cost + (c == crosses - 1 ? lastBorder[place] : 0) + skewAt(place, c);
   }
 
   /** How far back the last main lies at the next hole; {@link #REACH} + 1 if too far. */

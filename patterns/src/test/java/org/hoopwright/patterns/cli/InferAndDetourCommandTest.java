@@ -8,8 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.hoopwright.frame.Layout;
 import org.hoopwright.patterns.LayoutReader;
-import org.hoopwright.patterns.UnreadableFile;
 import org.hoopwright.patterns.Samples;
+import org.hoopwright.patterns.UnreadableFile;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -26,8 +26,12 @@ class InferAndDetourCommandTest {
     return Files.writeString(folder.resolve("a.json"), text).toString();
   }
 
-  private static Layout read(String text) throws UnreadableFile {
-    return LayoutReader.read("out", text.getBytes(UTF_8)).layout().orElseThrow();
+  private static Layout read(String text) {
+    try {
+      return LayoutReader.read("out", text.getBytes(UTF_8)).layout().orElseThrow();
+    } catch (UnreadableFile e) {
+      throw new AssertionError(e);
+    }
   }
 
   @Test
