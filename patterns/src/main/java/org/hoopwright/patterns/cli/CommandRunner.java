@@ -42,6 +42,8 @@ public final class CommandRunner {
             .addSubcommand(new SheetCommand(session))
             .addSubcommand(new InferCommand(session))
             .addSubcommand(new DetourCommand(session))
+            .addSubcommand(new StateCommand(session))
+            .addSubcommand(new ResumeCommand(session))
             .addSubcommand(new NewCommand(session))
             .addSubcommand(new SamplesCommand(session));
     line.setExpandAtFiles(false)
