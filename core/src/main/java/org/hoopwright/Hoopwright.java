@@ -10,12 +10,13 @@ import org.hoopwright.bench.BenchPlan;
 import org.hoopwright.bench.Job;
 import org.hoopwright.bench.Planner;
 import org.hoopwright.bench.Step;
+import org.hoopwright.check.CheckReport;
+import org.hoopwright.check.Checker;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.FindingCode;
 import org.hoopwright.finding.Findings;
 import org.hoopwright.frame.Draft;
 import org.hoopwright.frame.Layout;
-import org.hoopwright.frame.LayoutCheck;
 import org.hoopwright.frame.TensionRange;
 import org.hoopwright.judgement.Judgement;
 import org.hoopwright.replay.Breach;
@@ -51,28 +52,38 @@ public final class Hoopwright {
    * @return the findings by place
    */
   public static List<Finding> check(Layout layout) {
-    return check(Draft.whole(layout));
+    return check(Draft.whole(layout)).findings();
   }
 
   /**
    * As {@link #check(Layout)}, of a layout whose file could not be read everywhere: everything that
    * is sure whatever stood in the lost parts.
    *
-   * @return the findings by place
+   * @return the findings, and which rules could not be asked and why
    */
-  public static List<Finding> check(Draft draft) {
+  public static CheckReport check(Draft draft) {
     Layout layout = draft.layout();
-    List<Finding> findings = new ArrayList<>(LayoutCheck.check(layout));
-    Assignment assignment = StatedAssignment.assign(layout);
-    findings.addAll(assignment.findings());
-    if (assignment.bed().isPresent() && Needs.met(draft, FindingCode.NO_ROUTE)) {
-      RouteResult routes = routes(assignment.bed().get(), Job.standard());
-      if (routes.status() == RouteResult.Status.PROVEN_ABSENT) {
-        findings.addAll(noRoute(layout, routes));
-      }
-    }
-    return Findings.sorted(
-        findings.stream().filter(f -> Needs.met(draft, f)).map(draft::inFile).toList());
+    return Checker.check(
+        draft,
+        StatedAssignment.assign(layout),
+        bed -> {
+          RouteResult routes = routes(bed, Job.standard());
+          return new Checker.Routes(routes, searched(layout, routes));
+        });
+  }
+
+  private static List<Finding> searched(Layout layout, RouteResult routes) {
+    return switch (routes.status()) {
+      case FOUND -> List.of();
+      case PROVEN_ABSENT -> noRoute(layout, routes);
+      case LIMIT_REACHED ->
+          routes.ranked().isEmpty()
+              ? List.of(
+                  Finding.of(FindingCode.ROUTE_UNKNOWN)
+                      .fix("Plan with a higher limit of nodes to find out.")
+                      .build())
+              : List.of();
+    };
   }
 
   /**
@@ -123,9 +134,8 @@ public final class Hoopwright {
    *     layout
    */
   public static Outcome plan(Layout layout, Job job) {
-    List<Finding> findings = new ArrayList<>(LayoutCheck.check(layout));
     Assignment assignment = StatedAssignment.assign(layout);
-    findings.addAll(assignment.findings());
+    List<Finding> findings = new ArrayList<>(Checker.layout(Draft.whole(layout), assignment));
     Optional<Bed> bed = assignment.bed();
     if (bed.isEmpty() || Findings.hasErrors(findings)) {
       return new Outcome.BadLayout(Findings.sorted(findings));

@@ -97,7 +97,7 @@ final class CheckCommand implements Callable<Integer> {
   /** Everything found about a file: its text, its layout, its bed and whether it has a route. */
   static List<Finding> findings(ReadResult read) {
     List<Finding> all = new ArrayList<>(read.findings());
-    read.draft().ifPresent(draft -> all.addAll(Hoopwright.check(draft)));
+    read.draft().ifPresent(draft -> all.addAll(Hoopwright.check(draft).findings()));
     return Findings.sorted(all);
   }
 }
