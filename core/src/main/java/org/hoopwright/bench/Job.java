@@ -270,7 +270,7 @@ public final class Job {
      */
     public Builder anchorMain(int main) {
       if (main < 1 || main > 2) {
-        throw new IllegalArgumentException("The anchor main (%d) must be 1 or 2.".formatted(main));
+        throw new IllegalArgumentException("The anchor main (%s) must be 1 or 2.".formatted(main));
       }
       anchorMain = Optional.of(main);
       return this;

@@ -120,7 +120,7 @@ public final class Checker {
         because.add(FindingCode.ROUTE_UNKNOWN.code());
       }
     }
-    rule.after().stream().filter(this::missing).map(FindingCode::code).forEach(because::add);
+    rule.after().forEach(code -> because.addAll(missing(code)));
     if (!because.isEmpty()) {
       silent.add(new Silence(rule.code(), because.stream().distinct().toList()));
       return;
@@ -138,11 +138,16 @@ public final class Checker {
         });
   }
 
-  /** Whether a rule that comes first found something or could not be asked itself. */
-  private boolean missing(FindingCode code) {
-    return found.contains(code)
-        || !Needs.met(draft, code)
-        || silent.stream().anyMatch(s -> s.rule() == code);
+  /** Why a rule that comes first leaves others without ground; empty when it does not. */
+  private List<String> missing(FindingCode code) {
+    if (found.contains(code)) {
+      return List.of(code.code());
+    }
+    return silent.stream()
+        .filter(s -> s.rule() == code)
+        .findFirst()
+        .map(Silence::because)
+        .orElseGet(() -> lost(Needs.of(code)));
   }
 
   private static Finding crashed(Rule rule, RuntimeException e) {

@@ -26,13 +26,17 @@ final class MainsCentre extends Rule {
     Span right = facts.bed().mains(Side.RIGHT).get(0);
     double middle = Spacing.xAtMiddle(right) - Spacing.xAtMiddle(left);
     double next =
-        Spacing.xAtMiddle(facts.bed().mains(Side.RIGHT).get(1)) - Spacing.xAtMiddle(right);
+        (Spacing.xAtMiddle(facts.bed().mains(Side.RIGHT).get(1))
+                - Spacing.xAtMiddle(right)
+                + Spacing.xAtMiddle(left)
+                - Spacing.xAtMiddle(facts.bed().mains(Side.LEFT).get(1)))
+            / 2;
     double ratio = Threshold.GAP_RATIO.value();
     if (middle > ratio * next || middle < next / ratio) {
       out.accept(
           finding()
               .message(
-                  "The middle mains L1 and R1 are %s mm apart, and R1 and R2 %s mm."
+                  "The middle mains L1 and R1 are %s mm apart, and the next ones %s mm from them."
                       .formatted(Say.mm(middle), Say.mm(next)))
               .at(Where.main(facts, right), facts.layout().places())
               .about(left.id(), right.id())

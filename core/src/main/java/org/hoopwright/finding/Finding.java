@@ -210,6 +210,12 @@ public final class Finding {
       return this;
     }
 
+    /** The steps of a mechanical fix; may be none. */
+    public Builder patch(List<PatchStep> steps) {
+      patch.addAll(steps);
+      return this;
+    }
+
     /** The finding. */
     public Finding build() {
       return new Finding(this);

@@ -94,7 +94,7 @@ class CheckerTest {
     assertThat(report.silent())
         .containsExactly(
             new Silence(FindingCode.HOLES_GAP, List.of("hoop-uneven")),
-            new Silence(FindingCode.HOLES_UNEVEN, List.of("holes-gap")));
+            new Silence(FindingCode.HOLES_UNEVEN, List.of("hoop-uneven")));
   }
 
   @Test
