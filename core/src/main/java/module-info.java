@@ -9,6 +9,7 @@ module org.hoopwright {
   exports org.hoopwright;
   exports org.hoopwright.bed;
   exports org.hoopwright.bench;
+  exports org.hoopwright.check;
   exports org.hoopwright.finding;
   exports org.hoopwright.frame;
   exports org.hoopwright.geometry;

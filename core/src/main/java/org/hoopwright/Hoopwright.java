@@ -3,6 +3,7 @@ package org.hoopwright;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.hoopwright.bed.Assignment;
 import org.hoopwright.bed.Bed;
 import org.hoopwright.bench.BenchPlan;
 import org.hoopwright.bench.HalfDone;
@@ -11,13 +12,14 @@ import org.hoopwright.bench.Planner;
 import org.hoopwright.bench.Step;
 import org.hoopwright.bench.WayOn;
 import org.hoopwright.bench.WaysOn;
+import org.hoopwright.check.CheckReport;
+import org.hoopwright.check.Checker;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.FindingCode;
 import org.hoopwright.finding.Findings;
 import org.hoopwright.frame.Draft;
 import org.hoopwright.frame.HoleId;
 import org.hoopwright.frame.Layout;
-import org.hoopwright.frame.LayoutCheck;
 import org.hoopwright.frame.TensionRange;
 import org.hoopwright.judgement.Judgement;
 import org.hoopwright.replay.Breach;
@@ -53,31 +55,48 @@ public final class Hoopwright {
    * @return the findings by place
    */
   public static List<Finding> check(Layout layout) {
-    return check(Draft.whole(layout));
+    return check(Draft.whole(layout)).findings();
   }
 
   /**
    * As {@link #check(Layout)}, of a layout whose file could not be read everywhere: everything that
    * is sure whatever stood in the lost parts.
    *
-   * @return the findings by place
+   * @return the findings, and which rules could not be asked and why
    */
-  public static List<Finding> check(Draft draft) {
+  public static CheckReport check(Draft draft) {
     Layout layout = draft.layout();
-    List<Finding> findings = new ArrayList<>(LayoutCheck.check(layout));
+    return Checker.check(
+        draft,
+        assignment(layout),
+        bed -> {
+          RouteResult routes = routes(bed, Job.standard());
+          return new Checker.Routes(routes, searched(layout, routes));
+        });
+  }
+
+  private static List<Finding> searched(Layout layout, RouteResult routes) {
+    return switch (routes.status()) {
+      case FOUND -> List.of();
+      case PROVEN_ABSENT -> NoRoute.findings(layout, routes);
+      case LIMIT_REACHED ->
+          routes.ranked().isEmpty()
+              ? List.of(
+                  Finding.of(FindingCode.ROUTE_UNKNOWN)
+                      .fix("Plan with a higher limit of nodes to find out.")
+                      .build())
+              : List.of();
+    };
+  }
+
+  /** The strings laid in the holes, with the nearest way round where a blocked hole forbids it. */
+  private static Assignment assignment(Layout layout) {
     FrameReading reading = FrameReading.of(layout);
-    findings.addAll(reading.findings());
+    List<Finding> findings = new ArrayList<>(reading.findings());
     if (reading.findings().stream().anyMatch(Hoopwright::detourMayHelp)) {
       findings.addAll(Detours.findings(layout));
     }
-    if (reading.bed().isPresent() && Needs.met(draft, FindingCode.NO_ROUTE)) {
-      RouteResult routes = routes(reading.bed().get(), Job.standard());
-      if (routes.status() == RouteResult.Status.PROVEN_ABSENT) {
-        findings.addAll(NoRoute.findings(layout, routes));
-      }
-    }
-    return Findings.sorted(
-        findings.stream().filter(f -> Needs.met(draft, f)).map(draft::inFile).toList());
+    return new Assignment(reading.bed(), Findings.sorted(findings));
   }
 
   /**
@@ -167,9 +186,10 @@ public final class Hoopwright {
    *     layout
    */
   public static Outcome plan(Layout layout, Job job) {
-    List<Finding> findings = new ArrayList<>(LayoutCheck.check(layout));
     FrameReading reading = FrameReading.of(layout);
-    findings.addAll(reading.findings());
+    List<Finding> findings =
+        new ArrayList<>(
+            Checker.layout(Draft.whole(layout), new Assignment(reading.bed(), reading.findings())));
     Optional<Bed> bed = reading.bed();
     if (bed.isEmpty() || Findings.hasErrors(findings)) {
       return new Outcome.BadLayout(Findings.sorted(findings));

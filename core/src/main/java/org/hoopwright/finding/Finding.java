@@ -20,6 +20,8 @@ public final class Finding {
   private final List<String> about;
   private final String fix;
   private final @Nullable String source;
+  private final List<Fact> facts;
+  private final List<PatchStep> patch;
 
   private Finding(Builder b) {
     this.code = b.code;
@@ -29,6 +31,8 @@ public final class Finding {
     this.about = List.copyOf(b.about);
     this.fix = b.fix;
     this.source = b.source;
+    this.facts = List.copyOf(b.facts);
+    this.patch = List.copyOf(b.patch);
   }
 
   /** Starts a finding of this code. */
@@ -76,12 +80,24 @@ public final class Finding {
     return Optional.ofNullable(source);
   }
 
+  /** The numbers it rests on, in the order of the message; may be empty. */
+  public List<Fact> facts() {
+    return facts;
+  }
+
+  /** The fix as steps on the file, where it is mechanical; empty where a person must decide. */
+  public List<PatchStep> patch() {
+    return patch;
+  }
+
   /** The same finding with another pointer; its place stays. */
   public Finding withPointer(String jsonPointer) {
     Builder b = new Builder(code).message(message).fix(fix).about(about);
     b.pointer = jsonPointer;
     b.place = place;
     b.source = source;
+    b.facts.addAll(facts);
+    b.patch.addAll(patch);
     return b.build();
   }
 
@@ -94,12 +110,14 @@ public final class Finding {
         && Objects.equals(place, f.place)
         && about.equals(f.about)
         && fix.equals(f.fix)
-        && Objects.equals(source, f.source);
+        && Objects.equals(source, f.source)
+        && facts.equals(f.facts)
+        && patch.equals(f.patch);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(code, message, pointer, place, about, fix, source);
+    return Objects.hash(code, message, pointer, place, about, fix, source, facts, patch);
   }
 
   /** For example {@code 3:14: error: Main 4 … [main-hole-blocked]}. */
@@ -118,6 +136,8 @@ public final class Finding {
     private final List<String> about = new ArrayList<>();
     private String fix = "";
     private @Nullable String source;
+    private final List<Fact> facts = new ArrayList<>();
+    private final List<PatchStep> patch = new ArrayList<>();
 
     private Builder(FindingCode code) {
       this.code = code;
@@ -169,6 +189,30 @@ public final class Finding {
     /** The published source of the rule. */
     public Builder source(String text) {
       this.source = text;
+      return this;
+    }
+
+    /** A measure that it rests on. */
+    public Builder fact(String name, double value, String unit) {
+      facts.add(new Fact(name, value, unit, false));
+      return this;
+    }
+
+    /** A count that it rests on. */
+    public Builder fact(String name, int count) {
+      facts.add(new Fact(name, count, "", true));
+      return this;
+    }
+
+    /** A step of a mechanical fix. */
+    public Builder patch(PatchStep step) {
+      patch.add(step);
+      return this;
+    }
+
+    /** The steps of a mechanical fix; may be none. */
+    public Builder patch(List<PatchStep> steps) {
+      patch.addAll(steps);
       return this;
     }
 

@@ -40,6 +40,18 @@ public enum FindingCode {
       "no-run-sides",
       Severity.ERROR,
       "A forbidden stretch does not join two different holes of a side."),
+  HOLES_CROWDED("holes-crowded", Severity.WARNING, "Neighbouring holes lie too near together."),
+  HOLES_GAP(
+      "holes-gap", Severity.WARNING, "Neighbouring holes lie much farther apart than others."),
+  HOLES_UNEVEN("holes-uneven", Severity.NOTE, "The two sides count different numbers of holes."),
+  HOLES_NOT_MIRRORED(
+      "holes-not-mirrored",
+      Severity.WARNING,
+      "The coordinates of two holes of one name are far from mirror images."),
+  BORE_NEEDLESS("bore-needless", Severity.NOTE, "A stated bore is what it would be anyway."),
+  BORE_IDLE("bore-idle", Severity.WARNING, "A wide bore has nothing to take."),
+  BLOCKED_USED(
+      "blocked-used", Severity.WARNING, "A blocked hole is named as a tie-off or shared hole."),
 
   // Hoop.
   HOOP_SHAPE("hoop-shape", Severity.ERROR, "The hoop is no closed outline round the long axis."),
@@ -47,6 +59,11 @@ public enum FindingCode {
       "hoop-off-centre",
       Severity.WARNING,
       "The origin is not at the middle of the hoop's inside length."),
+  HOOP_UNUSUAL("hoop-unusual", Severity.WARNING, "The hoop's size is unusual for the game."),
+  HOOP_PROPORTION(
+      "hoop-proportion", Severity.WARNING, "The hoop's length and width are no racket's."),
+  HOOP_EXPONENT("hoop-exponent", Severity.WARNING, "The superellipse is far from a hoop's shape."),
+  HOOP_UNEVEN("hoop-uneven", Severity.WARNING, "The hoop's halves are not mirror images."),
 
   FRAME_BELOW_HOOP(
       "frame-below-hoop", Severity.WARNING, "The frame is smaller than the inside of its hoop."),
@@ -84,6 +101,16 @@ public enum FindingCode {
       "The offsets of a main and a cross put their shared hole at two heights."),
   OFFSETS_WITHOUT_SKIP(
       "offsets-without-skip", Severity.ERROR, "Measured offsets need stated skip rules."),
+  MAINS_UNUSUAL("mains-unusual", Severity.WARNING, "The number of mains is unusual for the game."),
+  MAINS_SKEWED("mains-skewed", Severity.WARNING, "A main leans out of line with its neighbours."),
+  MAINS_SPACING(
+      "mains-spacing", Severity.WARNING, "Two mains are too near together or too far apart."),
+  MAINS_CENTRE(
+      "mains-centre", Severity.WARNING, "The middle mains are too near together or too far apart."),
+  MAINS_NOT_MIRRORED(
+      "mains-not-mirrored", Severity.WARNING, "Mains of one number are not mirror images."),
+  MAINS_SKIP_IDLE(
+      "mains-skip-idle", Severity.WARNING, "A skipped hole lies beyond the outermost main."),
 
   // Crosses.
   CROSSES_TOO_FEW("crosses-too-few", Severity.ERROR, "There are too few crosses."),
@@ -106,11 +133,40 @@ public enum FindingCode {
       "tie-off-candidate",
       Severity.WARNING,
       "No tie-off hole is stated, and likely ones are taken for it."),
+  CROSSES_UNUSUAL(
+      "crosses-unusual", Severity.WARNING, "The number of crosses is unusual for the game."),
+  CROSSES_SKEWED("crosses-skewed", Severity.WARNING, "A cross lies askew."),
+  CROSSES_SPACING(
+      "crosses-spacing", Severity.WARNING, "Two crosses are too near together or too far apart."),
+  CROSSES_SKIP_IDLE(
+      "crosses-skip-idle", Severity.WARNING, "A skipped hole is one that no cross could take."),
+
+  // Tie-off holes.
+  TIE_OFF_FEW("tie-off-few", Severity.WARNING, "There are too few places for knots."),
+  TIE_OFF_FULL("tie-off-full", Severity.WARNING, "A tie-off hole has no room for a knot."),
+  TIE_OFF_NO_ANCHOR(
+      "tie-off-no-anchor", Severity.WARNING, "No string runs through a tie-off hole."),
+  TIE_OFF_ONE_SIDE(
+      "tie-off-one-side", Severity.WARNING, "All tie-off holes are on one side of the frame."),
 
   SPAN_ALONE("span-alone", Severity.WARNING, "A main or a cross meets no other string."),
 
   // Start, direction and route.
   HEAD_ZONE_HOLE("head-zone-hole", Severity.ERROR, "The head zone's last hole is not at the head."),
+  HEAD_ZONE_SHORT(
+      "head-zone-short", Severity.WARNING, "The head zone ends before the outermost main."),
+  MAINS_END_THROAT(
+      "mains-end-throat",
+      Severity.WARNING,
+      "One piece from the head down is asked for, and the mains end at the throat."),
+  DIRECTION_UPWARD(
+      "direction-upward", Severity.NOTE, "The maker asks for crosses from the throat up."),
+  ROUTE_UNKNOWN(
+      "route-unknown", Severity.NOTE, "Whether a route exists was not found out within the limit."),
+  ROUTE_HARD(
+      "route-hard", Severity.NOTE, "Even the best route has many passes through covered holes."),
+  ROUTE_LONG_RUN("route-long-run", Severity.NOTE, "The best route has a run as long as the limit."),
+  ROUTE_DOUBLED("route-doubled", Severity.NOTE, "Even the best route lays many runs over others."),
   MAINS_START_INFERRED(
       "mains-start-inferred",
       Severity.NOTE,
@@ -161,12 +217,22 @@ public enum FindingCode {
   TENSION_RANGE("tension-range", Severity.ERROR, "The tension range is empty."),
   TENSION_ABOVE_MAX("tension-above-max", Severity.WARNING, "A pull is above the maker's limit."),
   TENSION_BELOW_MIN("tension-below-min", Severity.NOTE, "A pull is below the maker's range."),
+  TENSION_UNUSUAL(
+      "tension-unusual", Severity.WARNING, "The range of tension is unusual for the game."),
+  TENSION_WIDE("tension-wide", Severity.WARNING, "The range of tension is too wide to mean much."),
 
   // Governing bodies.
   RULE_SIZE("rule-size", Severity.WARNING, "A dimension is beyond the game's rules."),
+  PATTERN_THIN_CENTRE(
+      "pattern-thin-centre", Severity.WARNING, "The strings are less dense in the centre."),
+  PATTERN_NOT_UNIFORM(
+      "pattern-not-uniform", Severity.WARNING, "The pattern is not generally uniform."),
 
   // The bench.
-  REPLAY_BREACH("replay-breach", Severity.ERROR, "The plan breaks a rule of the bench.");
+  REPLAY_BREACH("replay-breach", Severity.ERROR, "The plan breaks a rule of the bench."),
+
+  // A fault of ours.
+  RULE_CRASHED("rule-crashed", Severity.ERROR, "A rule of Hoopwright's own crashed.");
 
   private final String code;
   private final Severity severity;

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.FindingCode;
+import org.hoopwright.finding.PatchStep;
 import org.hoopwright.geometry.Side;
 
 /** Checks that every hole that a layout names exists, and is named once in a list. */
@@ -98,6 +99,10 @@ final class HoleListCheck {
               .at(pointer, layout.places())
               .about(again)
               .fix("Leave one of the names out.")
+              .patch(
+                  again.size() == ref.holes().size()
+                      ? List.of(PatchStep.remove(pointer))
+                      : List.of())
               .build());
     }
   }

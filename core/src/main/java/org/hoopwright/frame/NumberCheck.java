@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.FindingCode;
+import org.hoopwright.finding.PatchStep;
 import org.hoopwright.geometry.Outline;
 import org.hoopwright.units.Force;
 
@@ -87,6 +88,12 @@ final class NumberCheck {
                           range.min(), range.unit().symbol(), range.max(), range.unit().symbol()))
               .at("/tension", layout.places())
               .fix("Exchange the two, or correct them.")
+              .patch(
+                  List.of(
+                      PatchStep.replace("/tension/min", Texts.exact(range.max())),
+                      PatchStep.replace("/tension/max", Texts.exact(range.min()))))
+              .fact("min", range.min(), range.unit().symbol())
+              .fact("max", range.max(), range.unit().symbol())
               .build());
     }
   }

@@ -140,6 +140,8 @@ final class RuleSizes {
             .fix(
                 "Check the number; a frame beyond the limit is not allowed in play under these rules.")
             .source(source)
+            .fact("value", value, unit)
+            .fact("limit", limit, unit)
             .build());
   }
 }

@@ -1,5 +1,6 @@
 package org.hoopwright.frame;
 
+import java.math.BigDecimal;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
@@ -23,6 +24,11 @@ final class Texts {
       end--;
     }
     return text.substring(0, text.charAt(end - 1) == '.' ? end - 1 : end);
+  }
+
+  /** A finite number as a plain decimal that reads back as the same number. */
+  static String exact(double value) {
+    return new BigDecimal(Double.toString(value)).stripTrailingZeros().toPlainString();
   }
 
   /** {@code left} or {@code right}. */

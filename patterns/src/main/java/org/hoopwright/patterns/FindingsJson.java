@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.hoopwright.check.Silence;
+import org.hoopwright.finding.Fact;
 import org.hoopwright.finding.Finding;
+import org.hoopwright.finding.PatchStep;
 import org.hoopwright.finding.Severity;
 import org.hoopwright.patterns.json.JsonText;
 
@@ -38,8 +41,10 @@ import org.hoopwright.patterns.json.JsonText;
  *
  * <p>Lines and columns count from 1, columns in UTF-16 units; {@code end} is just past the last
  * character. {@code line}, {@code column} and {@code end} are absent when the place is not known,
- * {@code fix} when nothing needs doing, {@code source} when the rule has none. Every file is there,
- * also without findings, and every finding is.
+ * {@code fix} when nothing needs doing, {@code source} when the rule has none. {@code facts} are
+ * the numbers that a finding rests on, {@code patch} its fix as JSON Patch (RFC 6902) where that is
+ * mechanical, {@code silent} the rules that could not be asked of a file. Every file is there, also
+ * without findings, and every finding is.
  */
 public final class FindingsJson {
 
@@ -64,6 +69,9 @@ public final class FindingsJson {
       Map<String, Object> entry = new LinkedHashMap<>();
       entry.put("file", file.name());
       entry.put("findings", findings);
+      if (!file.silent().isEmpty()) {
+        entry.put("silent", file.silent().stream().map(FindingsJson::silence).toList());
+      }
       entries.add(entry);
     }
     Map<String, Object> report = new LinkedHashMap<>();
@@ -83,6 +91,53 @@ public final class FindingsJson {
       members.put("fix", finding.fix());
     }
     finding.source().ifPresent(s -> members.put("source", s));
+    if (!finding.facts().isEmpty()) {
+      Map<String, Object> facts = new LinkedHashMap<>();
+      finding.facts().forEach(f -> facts.put(f.name(), fact(f)));
+      members.put("facts", facts);
+    }
+    if (!finding.patch().isEmpty()) {
+      members.put("patch", finding.patch().stream().map(FindingsJson::step).toList());
+    }
+    return members;
+  }
+
+  private static Map<String, Object> fact(Fact fact) {
+    Map<String, Object> members = new LinkedHashMap<>();
+    Object value = fact.whole() ? (Object) (int) fact.value() : (Object) rounded(fact.value());
+    members.put("value", value);
+    if (!fact.unit().isEmpty()) {
+      members.put("unit", fact.unit());
+    }
+    return members;
+  }
+
+  private static double rounded(double value) {
+    return Double.isFinite(value) && Math.abs(value) < 1e9 ? Math.rint(value * 1000) / 1000 : 0;
+  }
+
+  private static Map<String, Object> step(PatchStep step) {
+    Map<String, Object> members = new LinkedHashMap<>();
+    members.put("op", step.op().word());
+    if (step.op() == PatchStep.Op.MOVE) {
+      members.put("from", step.from());
+    }
+    members.put("path", step.path());
+    if (step.op() == PatchStep.Op.REPLACE) {
+      String value = step.value();
+      members.put(
+          "value",
+          value.startsWith("\"")
+              ? value.substring(1, value.length() - 1)
+              : (Object) Double.valueOf(value));
+    }
+    return members;
+  }
+
+  private static Map<String, Object> silence(Silence silence) {
+    Map<String, Object> members = new LinkedHashMap<>();
+    members.put("code", silence.rule().code());
+    members.put("because", silence.because());
     return members;
   }
 

@@ -6,8 +6,10 @@ import static org.hoopwright.finding.FindingCode.WRONG_VALUE;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.hoopwright.finding.PatchStep;
 import org.hoopwright.finding.Place;
 import org.hoopwright.frame.EachSide;
 import org.hoopwright.frame.HoleId;
@@ -49,7 +51,10 @@ record HoleValues(Values values) {
             node.place(),
             pointer,
             "%s, %s, is not a hole name.".formatted(Values.start(title), Shown.quoted(t.text())),
-            HoleNames.fix(t.text()));
+            HoleNames.fix(t.text()),
+            HoleRef.find(t.text().strip().toUpperCase(Locale.ROOT))
+                .map(r -> List.of(PatchStep.replace(pointer, "\"" + r + "\"")))
+                .orElse(List.of()));
   }
 
   /** A list of hole names; those that are none are left out. */

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.hoopwright.finding.PatchStep;
 import org.hoopwright.finding.Place;
 import org.hoopwright.patterns.json.JsonNode;
 import org.hoopwright.patterns.json.JsonNode.Member;
@@ -138,7 +139,10 @@ final class MemberReader {
                 nearest,
                 meant.isPresent() ? ", which is not stated" : ""),
         "Write \"%s\" if that is meant, or leave it out; there are: %s."
-            .formatted(nearest, String.join(", ", names)));
+            .formatted(nearest, String.join(", ", names)),
+        meant
+            .map(name -> List.of(PatchStep.move(pointer(member.name()), pointer(name))))
+            .orElse(List.of()));
     meant.ifPresent(
         name -> {
           misspelt.add(name);

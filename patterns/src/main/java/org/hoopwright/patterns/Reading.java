@@ -9,6 +9,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.FindingCode;
+import org.hoopwright.finding.PatchStep;
 import org.hoopwright.finding.Place;
 import org.hoopwright.finding.Places;
 import org.hoopwright.frame.Draft;
@@ -25,7 +26,19 @@ final class Reading {
 
   /** Adds a finding. */
   void add(FindingCode code, String pointer, Place place, String message, String fix) {
-    findings.add(Finding.of(code).message(message).at(pointer, place).fix(fix).build());
+    add(code, pointer, place, message, fix, List.of());
+  }
+
+  /** Adds a finding whose fix may be mechanical. */
+  void add(
+      FindingCode code,
+      String pointer,
+      Place place,
+      String message,
+      String fix,
+      List<PatchStep> patch) {
+    findings.add(
+        Finding.of(code).message(message).at(pointer, place).fix(fix).patch(patch).build());
   }
 
   /** Notes that what stands at a pointer, and under it, is not known. */

@@ -7,7 +7,9 @@ import static org.hoopwright.finding.FindingCode.WRONG_VALUE;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.hoopwright.finding.FindingCode;
+import org.hoopwright.finding.PatchStep;
 import org.hoopwright.finding.Place;
 import org.hoopwright.geometry.Point;
 import org.hoopwright.patterns.json.JsonNode;
@@ -31,12 +33,27 @@ record Values(Reading reading, boolean vital) {
   /** The longest number, in characters. */
   static final int MAX_NUMBER_LENGTH = 64;
 
+  /** A number that somebody put in quotes. */
+  private static final Pattern NUMBER = Pattern.compile("-?(0|[1-9][0-9]{0,8})(\\.[0-9]{1,9})?");
+
   /** The longest text, in characters. */
   static final int MAX_TEXT_LENGTH = 10_000;
 
   /** Reports a value that is left out for it. */
   <T> Optional<T> wrong(FindingCode code, Place place, String pointer, String message, String fix) {
     reading.add(code, pointer, place, message, fix);
+    return lost(pointer);
+  }
+
+  /** Reports a value that is left out for it, with a mechanical fix. */
+  <T> Optional<T> wrong(
+      FindingCode code,
+      Place place,
+      String pointer,
+      String message,
+      String fix,
+      List<PatchStep> patch) {
+    reading.add(code, pointer, place, message, fix, patch);
     return lost(pointer);
   }
 
@@ -62,12 +79,19 @@ record Values(Reading reading, boolean vital) {
         node instanceof TextNode t
             ? "a text (" + Shown.quoted(t.text()) + ")"
             : node instanceof NumberNode n ? "a number (" + Shown.cut(n.raw()) + ")" : node.kind();
+    List<PatchStep> patch =
+        node instanceof TextNode t
+                && wanted.endsWith(" number")
+                && NUMBER.matcher(t.text()).matches()
+            ? List.of(PatchStep.replace(pointer, t.text()))
+            : List.of();
     return wrong(
         WRONG_TYPE,
         node.place(),
         pointer,
         "%s must be %s, not %s.".formatted(start(title), wanted, given),
-        fix);
+        fix,
+        patch);
   }
 
   /** An object. */

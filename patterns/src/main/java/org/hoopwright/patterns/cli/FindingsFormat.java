@@ -6,6 +6,10 @@ enum FindingsFormat {
   text,
   /** For programs. */
   json,
+  /** For code-scanning pages and editors: SARIF 2.1.0. */
+  sarif,
+  /** For build pages: workflow commands, one a line. */
+  github,
   /** For a browser: marked on a drawing of each frame. */
   html
 }

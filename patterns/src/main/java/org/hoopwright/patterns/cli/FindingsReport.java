@@ -1,12 +1,17 @@
 package org.hoopwright.patterns.cli;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
+import org.hoopwright.check.CheckReport;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.Findings;
 import org.hoopwright.finding.Severity;
 import org.hoopwright.patterns.CheckedFile;
+import org.hoopwright.patterns.FindingsGithub;
 import org.hoopwright.patterns.FindingsJson;
+import org.hoopwright.patterns.FindingsSarif;
 import org.hoopwright.patterns.FindingsText;
 import org.hoopwright.patterns.ReadResult;
 import org.hoopwright.patterns.draw.FindingsPage;
@@ -23,10 +28,16 @@ final class FindingsReport {
   }
 
   /** Adds a file with everything that was found about it. */
-  void add(ReadResult file, List<Finding> findings) {
-    CheckedFile checked = new CheckedFile(file.fileName(), file.text(), findings);
+  void add(ReadResult file, CheckReport report) {
+    CheckedFile checked =
+        new CheckedFile(file.fileName(), file.text(), report.findings(), report.silent());
     files.add(checked);
     pages.add(new FindingsPage.Checked(file.fileName(), file.checkable(), checked.findings()));
+  }
+
+  /** Adds a file with findings of which every rule was asked. */
+  void add(ReadResult file, List<Finding> findings) {
+    add(file, new CheckReport(findings, List.of()));
   }
 
   /** All findings of all files. */
@@ -34,11 +45,40 @@ final class FindingsReport {
     return files.stream().flatMap(f -> f.findings().stream()).toList();
   }
 
-  /** The report in its format; empty text when it is for people and there is nothing to say. */
+  /** The report in a format that has no room for an exit code. */
   String text() {
+    return text(ExitCode.DONE);
+  }
+
+  /** Which rules could not be asked and why, one line for each file; empty when all were. */
+  String silence() {
+    StringBuilder out = new StringBuilder();
+    for (CheckedFile file : files) {
+      if (!file.silent().isEmpty()) {
+        Set<String> because = new LinkedHashSet<>();
+        file.silent().forEach(s -> because.addAll(s.because()));
+        out.append(file.name())
+            .append(": ")
+            .append(count(file.silent().size(), "rule"))
+            .append(" not asked, because of ")
+            .append(String.join(", ", because))
+            .append(".\n");
+      }
+    }
+    return out.toString();
+  }
+
+  /**
+   * The report in its format; empty text when it is for people and there is nothing to say.
+   *
+   * @param exitCode the exit code of the call
+   */
+  String text(int exitCode) {
     return switch (format) {
       case text -> FindingsText.of(files);
       case json -> FindingsJson.of(files);
+      case sarif -> FindingsSarif.of(files, exitCode);
+      case github -> FindingsGithub.of(files);
       case html -> FindingsPage.html(pages);
     };
   }

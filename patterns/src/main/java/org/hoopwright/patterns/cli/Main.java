@@ -19,7 +19,8 @@ public final class Main {
         new Streams(
             System.in,
             new FileOutputStream(FileDescriptor.out),
-            new FileOutputStream(FileDescriptor.err));
+            new FileOutputStream(FileDescriptor.err),
+            System.console() != null && System.getenv().getOrDefault("NO_COLOR", "").isEmpty());
     System.exit(CommandRunner.run(streams, args));
   }
 }

@@ -1,4 +1,4 @@
-package org.hoopwright;
+package org.hoopwright.check;
 
 import static org.hoopwright.finding.FindingCode.BORE_TOO_SMALL;
 import static org.hoopwright.finding.FindingCode.CROSSES_FIRST;
@@ -39,6 +39,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.FindingCode;
 import org.hoopwright.frame.Draft;
@@ -137,9 +138,19 @@ final class Needs {
     return List.copyOf(all);
   }
 
+  /** The kinds of finding in the table. */
+  static Set<FindingCode> codes() {
+    return TABLE.keySet();
+  }
+
+  /** Pointers to what findings of this kind rest on. */
+  static List<String> of(FindingCode code) {
+    return TABLE.getOrDefault(code, List.of());
+  }
+
   /** Whether everything is known that a finding of this kind rests on. */
   static boolean met(Draft draft, FindingCode code) {
-    return TABLE.getOrDefault(code, List.of()).stream().allMatch(draft::knows);
+    return of(code).stream().allMatch(draft::knows);
   }
 
   /** Whether everything is known that this finding rests on. */

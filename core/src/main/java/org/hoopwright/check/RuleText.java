@@ -1,0 +1,71 @@
+package org.hoopwright.check;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.hoopwright.finding.FindingCode;
+
+/**
+ * What the book says of one rule.
+ *
+ * @param code its code, which has severity and summary
+ * @param explanation what is meant, why it matters, and where a threshold comes from
+ * @param example wrong and right; empty where no few words of a file show it
+ */
+public record RuleText(FindingCode code, String explanation, Optional<Example> example) {
+
+  private static final Pattern THRESHOLD = Pattern.compile("\\{([A-Z_]+)}");
+
+  /**
+   * An example.
+   *
+   * @param sample the bundled layout in which it stands; empty when it is told in words
+   * @param right right; for a sample, a stretch of its text
+   * @param wrong wrong; for a sample, what stands there instead
+   */
+  public record Example(String sample, String right, String wrong) {}
+
+  static RuleText of(FindingCode code) {
+    return new RuleText(code, "", Optional.empty());
+  }
+
+  /** With an explanation; names of thresholds in braces stand for their values. */
+  RuleText says(String text) {
+    Matcher m = THRESHOLD.matcher(text);
+    String filled =
+        m.replaceAll(r -> Matcher.quoteReplacement(shown(Threshold.valueOf(r.group(1)))));
+    return new RuleText(code, filled, example);
+  }
+
+  private static String shown(Threshold t) {
+    return t.unit().isEmpty() ? Say.number(t.value()) : Say.number(t.value()) + " " + t.unit();
+  }
+
+  RuleText example(String sample, String right, String wrong) {
+    return new RuleText(code, explanation, Optional.of(new Example(sample, right, wrong)));
+  }
+
+  RuleText inWords(String right, String wrong) {
+    return example("", right, wrong);
+  }
+
+  /** Findings beside which this rule stays silent, in the order of their codes. */
+  public List<FindingCode> silentAfter() {
+    return Rules.all().stream()
+        .filter(r -> r.code() == code)
+        .flatMap(r -> r.after().stream())
+        .sorted()
+        .distinct()
+        .toList();
+  }
+
+  /** Pointers to what of a layout must be known for it, in the order of their letters. */
+  public Set<String> needs() {
+    Set<String> needs = new TreeSet<>(Needs.of(code));
+    Rules.all().stream().filter(r -> r.code() == code).forEach(r -> needs.addAll(r.needs()));
+    return needs;
+  }
+}

@@ -1,0 +1,164 @@
+package org.hoopwright.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Consumer;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import org.hoopwright.bed.StatedAssignment;
+import org.hoopwright.finding.Finding;
+import org.hoopwright.finding.FindingCode;
+import org.hoopwright.frame.Draft;
+import org.hoopwright.frame.Layout;
+import org.hoopwright.testing.Draw;
+import org.hoopwright.testing.HostileLayouts;
+import org.hoopwright.testing.LayoutGenerator;
+import org.junit.jupiter.api.Test;
+
+class CheckerTest {
+
+  private static final Layout BOARD = LayoutGenerator.layout(Draw.from(7), 4, 8, Set.of());
+
+  private static CheckReport check(Draft draft, Rule... rules) {
+    return Checker.check(draft, StatedAssignment.assign(draft.layout()), List.of(rules));
+  }
+
+  /** A rule made up for a test. */
+  private static Rule rule(
+      FindingCode code, List<FindingCode> after, List<String> needs, Consumer<Facts> look) {
+    return new Rule(code, Rule.Stage.LAYOUT) {
+      @Override
+      List<FindingCode> after() {
+        return after;
+      }
+
+      @Override
+      List<String> needs() {
+        return needs;
+      }
+
+      @Override
+      void look(Facts facts, Consumer<Finding> out) {
+        look.accept(facts);
+        out.accept(finding().build());
+      }
+    };
+  }
+
+  private static Rule fine(FindingCode code, FindingCode... after) {
+    return rule(code, List.of(after), List.of(), f -> {});
+  }
+
+  @Test
+  void aRuleThatCrashesIsOurFaultAndTheOthersGoOn() {
+    Rule crashing =
+        rule(
+            FindingCode.HOLES_GAP,
+            List.of(),
+            List.of(),
+            f -> {
+              throw new IllegalStateException("on purpose");
+            });
+
+    List<Finding> findings =
+        check(Draft.whole(BOARD), crashing, fine(FindingCode.HOOP_UNEVEN)).findings();
+
+    assertThat(findings)
+        .extracting(Finding::code)
+        .containsExactlyInAnyOrder(FindingCode.RULE_CRASHED, FindingCode.HOOP_UNEVEN);
+    assertThat(findings)
+        .filteredOn(f -> f.code() == FindingCode.RULE_CRASHED)
+        .singleElement()
+        .satisfies(
+            f ->
+                assertThat(f.message())
+                    .contains("fault of Hoopwright", "holes-gap", "IllegalStateException"));
+  }
+
+  @Test
+  void aRuleStaysSilentBesideOneThatItRestsOnAndTheReportSaysSo() {
+    CheckReport report =
+        check(
+            Draft.whole(BOARD),
+            fine(FindingCode.HOOP_UNEVEN),
+            fine(FindingCode.HOLES_GAP, FindingCode.HOOP_UNEVEN),
+            fine(FindingCode.HOLES_UNEVEN, FindingCode.HOLES_GAP));
+
+    assertThat(report.findings())
+        .extracting(Finding::code)
+        .containsExactly(FindingCode.HOOP_UNEVEN);
+    assertThat(report.silent())
+        .containsExactly(
+            new Silence(FindingCode.HOLES_GAP, List.of("hoop-uneven")),
+            new Silence(FindingCode.HOLES_UNEVEN, List.of("hoop-uneven")));
+  }
+
+  @Test
+  void aRuleStaysSilentWhereItsGroundIsLost() {
+    Draft draft = Draft.of(BOARD, Set.of("/game"), Map.of());
+    CheckReport report =
+        check(draft, rule(FindingCode.HOOP_UNUSUAL, List.of(), List.of("/game"), f -> {}));
+
+    assertThat(report.findings()).isEmpty();
+    assertThat(report.silent()).contains(new Silence(FindingCode.HOOP_UNUSUAL, List.of("/game")));
+  }
+
+  @Test
+  void whereAnErrorLeavesNoBedTheRulesOnBedsSayWhichErrorItWas() {
+    Layout layout = BOARD.toBuilder().mains(40).build();
+    CheckReport report =
+        Checker.check(Draft.whole(layout), StatedAssignment.assign(layout), Rules.all());
+
+    assertThat(report.silent())
+        .anySatisfy(
+            s -> {
+              assertThat(s.rule()).isEqualTo(FindingCode.CROSSES_SKEWED);
+              assertThat(s.because()).containsExactly("mains-no-hole");
+            });
+  }
+
+  @Test
+  void rulesAreAskedAfterThoseTheyRestOn() {
+    Set<FindingCode> asked = new HashSet<>();
+    Set<FindingCode> own = new HashSet<>();
+    Rules.all().forEach(r -> own.add(r.code()));
+    assertThat(own).hasSameSizeAs(Rules.all());
+    for (Rule rule : Rules.all()) {
+      assertThat(rule.after().stream().filter(own::contains)).allMatch(asked::contains);
+      asked.add(rule.code());
+    }
+  }
+
+  @Property(tries = 500)
+  void noRuleCrashesHoweverHostileTheLayout(@ForAll long seed) {
+    Layout layout = HostileLayouts.of(Draw.from(seed));
+    CheckReport report =
+        Checker.check(Draft.whole(layout), StatedAssignment.assign(layout), Rules.all());
+    assertThat(report.findings())
+        .extracting(Finding::code)
+        .doesNotContain(FindingCode.RULE_CRASHED);
+  }
+
+  @Property(tries = 200)
+  void mirroredLayoutsHaveTheSameKindsOfFindings(@ForAll long seed) {
+    Layout layout = LayoutGenerator.any(Draw.from(seed));
+    Layout mirrored = layout.mirrored();
+    assertThat(kinds(mirrored)).containsExactlyInAnyOrderElementsOf(kinds(layout));
+  }
+
+  private static List<FindingCode> kinds(Layout layout) {
+    return Checker.layout(Draft.whole(layout), StatedAssignment.assign(layout)).stream()
+        .map(Finding::code)
+        .filter(c -> c != FindingCode.SHARED_CHOICE)
+        .toList();
+  }
+
+  @Test
+  void thresholdsSayWhereTheyComeFrom() {
+    assertThat(Threshold.values()).allSatisfy(t -> assertThat(t.why()).hasSizeGreaterThan(20));
+  }
+}
