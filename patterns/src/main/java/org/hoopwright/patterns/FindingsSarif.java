@@ -1,6 +1,7 @@
 package org.hoopwright.patterns;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -88,7 +89,7 @@ public final class FindingsSarif {
     }
     Map<String, Object> result = new LinkedHashMap<>();
     result.put("ruleId", finding.code().code());
-    result.put("ruleIndex", finding.code().ordinal());
+    result.put("ruleIndex", Arrays.asList(FindingCode.values()).indexOf(finding.code()));
     result.put("level", finding.severity().word());
     String text =
         finding.fix().isEmpty() ? finding.message() : finding.message() + " " + finding.fix();
