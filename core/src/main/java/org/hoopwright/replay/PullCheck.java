@@ -20,6 +20,7 @@ final class PullCheck implements StepCheck {
   private final BenchPlan plan;
   private final double mains;
   private final double crosses;
+  private Optional<Grip> loadOff = Optional.empty(); // a pull whose clamp is still to come off
   private boolean taken; // whether the pull at hand found the tensioner free
 
   PullCheck(BenchPlan plan) {
@@ -41,7 +42,14 @@ final class PullCheck implements StepCheck {
       for (String fault : PullReading.of(state, s).faults()) {
         breaches.add(Invariant.I3_FREE_TAIL, fault);
       }
+    } else if (step instanceof Step.FreeClamp s) {
+      state
+          .clamp(s.clamp())
+          .filter(c -> c.inside() && loadOff.filter(g -> bites(c, g)).isPresent())
+          .ifPresent(c -> loadOff = Optional.empty());
     } else if (step instanceof Step.Release) {
+      loadOff.flatMap(state::obstacle).ifPresent(why -> breaches.add(Invariant.I3_FREE_TAIL, why));
+      loadOff = Optional.empty();
       breaches.addIf(
           !state.busy(), Invariant.I3_FREE_TAIL, "The tensioner is let go, but it grips nothing.");
     } else if (step instanceof Step.Hold s) {
@@ -79,6 +87,8 @@ final class PullCheck implements StepCheck {
     }
     for (Grip grip : state.grips()) {
       if (takesLoadOff(state, grip)) {
+        // It is for the clamp to come off: whether it does is seen when the tensioner lets go.
+        loadOff = Optional.of(grip);
         continue;
       }
       state.obstacle(grip).ifPresent(why -> breaches.add(Invariant.I3_FREE_TAIL, why));
@@ -98,11 +108,15 @@ final class PullCheck implements StepCheck {
 
   /**
    * Whether a span that has had its own pull is pulled again at the clamp that holds it: the grip
-   * then bears what the clamp has borne, and the clamp may come off.
+   * then bears what the clamp has borne, so that the clamp can come off.
    */
   private static boolean takesLoadOff(BenchState state, Grip grip) {
     return state.pulled().contains(grip.span())
         && state.clampInside(grip.span(), grip.at()).isPresent();
+  }
+
+  private static boolean bites(PlacedClamp clamp, Grip grip) {
+    return clamp.span().equals(grip.span()) && clamp.near().equals(grip.at());
   }
 
   private void ownPull(BenchState state, Grip grip, double tension, Breaches breaches) {
