@@ -60,7 +60,7 @@ class InferAndDetourCommandTest {
   }
 
   @Test
-  void inferLeavesStatedRulesAlone() {
+  void inferLeavesStatedRulesAlone() throws IOException {
     Call call = Call.of("infer", "sample:willowbank-100");
 
     assertThat(call.code()).isZero();
