@@ -81,12 +81,12 @@ final class InferenceReport {
       message.append(readings.isEmpty() ? "." : "; the best that it found: ");
     } else {
       message.append(
-          "%d patterns fit the holes about as well%s: "
+          "%s patterns fit the holes about as well%s: "
               .formatted(count, count > readings.size() ? ", the best of them" : ""));
     }
     for (int i = 0; i < readings.size(); i++) {
       message.append(
-          "%s(%d) %s%s"
+          "%s(%s) %s%s"
               .formatted(i == 0 ? "" : "; ", i + 1, words(readings.get(i).layout()), dearer(i)));
     }
     if (!readings.isEmpty()) {
@@ -124,7 +124,7 @@ final class InferenceReport {
   private Finding none() {
     return Finding.of(FindingCode.PATTERN_NONE)
         .message(
-            "No pattern of %d mains and %d crosses fits the holes."
+            "No pattern of %s mains and %s crosses fits the holes."
                 .formatted(layout.mainsCount(), layout.crossesCount()))
         .at("/holes", layout.places())
         .fix(

@@ -56,7 +56,7 @@ public record LabelQuestion(
     for (Side side : Side.values()) {
       if (allowed.of(side).size() != ring.size(side)) {
         throw new IllegalArgumentException(
-            "The number of label sets of the %s side (%d) must be that of its holes (%d)."
+            "The number of label sets of the %s side (%s) must be that of its holes (%s)."
                 .formatted(Words.of(side), allowed.of(side).size(), ring.size(side)));
       }
       for (HoleId hole : ring.list(side)) {
