@@ -103,7 +103,7 @@ final class Detours {
         new StringBuilder(
             tried == 1
                 ? "The one pattern that avoids the hole has no route."
-                : "None of the %d nearest patterns has a route.".formatted(tried));
+                : "None of the %s nearest patterns has a route.".formatted(tried));
     for (Obstacle o : nearest.obstacles()) {
       why.append(' ').append(o.what());
     }
