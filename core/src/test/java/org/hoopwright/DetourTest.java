@@ -121,7 +121,7 @@ class DetourTest {
    * Whatever hole fails: the way round avoids it, is a route by the independent check, and its
    * layout plans as it stands.
    */
-  @Property(tries = 25)
+  @Property(tries = 10)
   void everyWayRoundHolds(@ForAll long seed) {
     Draw draw = Draw.from(seed);
     Layout layout =

@@ -54,17 +54,17 @@ class LabelSearchTest {
     return labellings.stream().map(Labelling::labels).toList();
   }
 
-  @Property(tries = 300)
+  @Property(tries = 150)
   void sidesWithTheSameLabelsAreLikeBruteForce(@ForAll long seed) {
     compareWithBruteForce(LabelQuestions.small(Draw.from(seed), 8, /* same= */ true));
   }
 
-  @Property(tries = 200)
+  @Property(tries = 80)
   void freeSidesAreLikeBruteForce(@ForAll long seed) {
     compareWithBruteForce(LabelQuestions.small(Draw.from(seed), 8, /* same= */ false));
   }
 
-  @Property(tries = 100)
+  @Property(tries = 60)
   void oneSideFixedIsLikeBruteForce(@ForAll long seed) {
     Draw draw = Draw.from(seed);
     LabelQuestion q = LabelQuestions.small(draw, 8, /* same= */ false);
@@ -134,7 +134,7 @@ class LabelSearchTest {
     }
   }
 
-  @Property(tries = 100)
+  @Property(tries = 60)
   void aMirroredFrameHasTheMirroredAnswer(@ForAll long seed) {
     LabelQuestion q = LabelQuestions.small(Draw.from(seed), 8, /* same= */ false);
     Map<HoleId, Point> mirrored = new TreeMap<>();

@@ -129,7 +129,7 @@ class PatternInferenceTest {
   }
 
   /** The reading's own skip rules give the labels that were read. */
-  @Property(tries = 60)
+  @Property(tries = 25)
   void everyReadingIsACompleteLayout(@ForAll long seed) {
     Layout layout = withoutSkip(LayoutGenerator.any(Draw.from(seed)));
     for (Reading reading : PatternInference.infer(layout, 300_000).readings()) {
@@ -140,7 +140,7 @@ class PatternInferenceTest {
     }
   }
 
-  @Property(tries = 40)
+  @Property(tries = 20)
   void aMirroredFrameIsReadAsTheMirroredPattern(@ForAll long seed) {
     Layout layout = withoutSkip(LayoutGenerator.any(Draw.from(seed)));
     Inference one = PatternInference.infer(layout, 300_000);
@@ -169,7 +169,7 @@ class PatternInferenceTest {
         .isEqualTo(PatternInference.infer(mm).readings().get(0).labelling().labels());
   }
 
-  @Property(tries = 150)
+  @Property(tries = 60)
   void nothingThrowsHoweverHostileTheLayout(@ForAll long seed) {
     Layout layout = HostileLayouts.of(Draw.from(seed));
     for (Layout one : List.of(layout, withoutSkip(layout))) {
@@ -183,7 +183,7 @@ class PatternInferenceTest {
    * Positions that are off by up to a millimetre in each direction still give the pattern, and
    * greater ones give the pattern or are said to be unsure.
    */
-  @Property(tries = 40)
+  @Property(tries = 20)
   void carelessMeasuringIsRightOrUnsure(@ForAll long seed) {
     Draw draw = Draw.from(seed);
     Layout layout = Willowbank.hundred().build();
@@ -203,7 +203,7 @@ class PatternInferenceTest {
   }
 
   /** The engine and the reading of stated rules choose the same shared holes. */
-  @Property(tries = 150)
+  @Property(tries = 60)
   void theEngineAgreesWithTheStatedRules(@ForAll long seed) {
     Draw draw = Draw.from(seed);
     Layout layout =

@@ -27,7 +27,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class InferredSamplesTest {
 
-  private static final int TRIES = 12;
+  private static final int TRIES = 6;
 
   static List<String> samples() {
     return Samples.list().stream().map(Sample::name).toList();

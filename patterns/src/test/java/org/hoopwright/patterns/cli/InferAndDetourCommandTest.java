@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import org.hoopwright.frame.Layout;
 import org.hoopwright.patterns.LayoutReader;
 import org.hoopwright.patterns.Samples;
+import org.hoopwright.patterns.UnreadableFile;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -26,7 +27,11 @@ class InferAndDetourCommandTest {
   }
 
   private static Layout read(String text) {
-    return LayoutReader.read("out", text.getBytes(UTF_8)).layout().orElseThrow();
+    try {
+      return LayoutReader.read("out", text.getBytes(UTF_8)).layout().orElseThrow();
+    } catch (UnreadableFile e) {
+      throw new AssertionError(e);
+    }
   }
 
   @Test
