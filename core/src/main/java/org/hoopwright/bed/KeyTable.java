@@ -29,7 +29,7 @@ final class KeyTable {
   private int slot(long key) {
     int mask = keys.length - 1;
     // Spreads the bits: 2 to the power of 64 by the golden ratio.
-    int i = (int) (key * 0x9E3779B97F4A7C15L >>> 40) & mask;
+    int i = (int) ((key * 0x9E3779B97F4A7C15L) >>> 40) & mask;
     while (keys[i] != 0 && keys[i] != key + 1) {
       i = (i + 1) & mask;
     }
