@@ -1,5 +1,6 @@
 package org.hoopwright.patterns.cli;
 
+import java.io.Console;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 
@@ -20,7 +21,21 @@ public final class Main {
             System.in,
             new FileOutputStream(FileDescriptor.out),
             new FileOutputStream(FileDescriptor.err),
-            System.console() != null && System.getenv().getOrDefault("NO_COLOR", "").isEmpty());
+            onTerminal() && System.getenv().getOrDefault("NO_COLOR", "").isEmpty());
     System.exit(CommandRunner.run(streams, args));
+  }
+
+  // From Java 22 on there can be a console without a terminal; Java 17 lacks the method that tells.
+  @SuppressWarnings("SystemConsoleNull")
+  private static boolean onTerminal() {
+    Console console = System.console();
+    if (console == null) {
+      return false;
+    }
+    try {
+      return (boolean) Console.class.getMethod("isTerminal").invoke(console);
+    } catch (ReflectiveOperationException e) {
+      return true;
+    }
   }
 }
