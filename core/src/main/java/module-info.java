@@ -18,4 +18,5 @@ module org.hoopwright {
   exports org.hoopwright.replay;
   exports org.hoopwright.route;
   exports org.hoopwright.units;
+  exports org.hoopwright.weave;
 }

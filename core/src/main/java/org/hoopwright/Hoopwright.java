@@ -5,24 +5,26 @@ import java.util.List;
 import java.util.Optional;
 import org.hoopwright.bed.Assignment;
 import org.hoopwright.bed.Bed;
-import org.hoopwright.bed.StatedAssignment;
 import org.hoopwright.bench.BenchPlan;
+import org.hoopwright.bench.HalfDone;
 import org.hoopwright.bench.Job;
 import org.hoopwright.bench.Planner;
 import org.hoopwright.bench.Step;
+import org.hoopwright.bench.WayOn;
+import org.hoopwright.bench.WaysOn;
 import org.hoopwright.check.CheckReport;
 import org.hoopwright.check.Checker;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.FindingCode;
 import org.hoopwright.finding.Findings;
 import org.hoopwright.frame.Draft;
+import org.hoopwright.frame.HoleId;
 import org.hoopwright.frame.Layout;
 import org.hoopwright.frame.TensionRange;
 import org.hoopwright.judgement.Judgement;
 import org.hoopwright.replay.Breach;
 import org.hoopwright.replay.ForceEstimate;
 import org.hoopwright.replay.Replay;
-import org.hoopwright.route.Obstacle;
 import org.hoopwright.route.RankedRoute;
 import org.hoopwright.route.Route;
 import org.hoopwright.route.RoutePreferences;
@@ -47,7 +49,8 @@ public final class Hoopwright {
   private Hoopwright() {}
 
   /**
-   * Everything found about a layout: in itself, in its bed, and whether it has a route.
+   * Everything found about a layout: in itself, in its bed, and whether it has a route. Where no
+   * skip rules are stated the bed is read off the holes.
    *
    * @return the findings by place
    */
@@ -63,9 +66,14 @@ public final class Hoopwright {
    */
   public static CheckReport check(Draft draft) {
     Layout layout = draft.layout();
+    FrameReading reading = FrameReading.of(layout);
+    List<Finding> findings = new ArrayList<>(reading.findings());
+    if (reading.findings().stream().anyMatch(Hoopwright::detourMayHelp)) {
+      findings.addAll(Detours.findings(layout));
+    }
     return Checker.check(
         draft,
-        StatedAssignment.assign(layout),
+        new Assignment(reading.bed(), findings),
         bed -> {
           RouteResult routes = routes(bed, Job.standard());
           return new Checker.Routes(routes, searched(layout, routes));
@@ -75,7 +83,7 @@ public final class Hoopwright {
   private static List<Finding> searched(Layout layout, RouteResult routes) {
     return switch (routes.status()) {
       case FOUND -> List.of();
-      case PROVEN_ABSENT -> noRoute(layout, routes);
+      case PROVEN_ABSENT -> NoRoute.findings(layout, routes);
       case LIMIT_REACHED ->
           routes.ranked().isEmpty()
               ? List.of(
@@ -84,6 +92,43 @@ public final class Hoopwright {
                       .build())
               : List.of();
     };
+  }
+
+  /**
+   * Completes a layout that states no {@code mains.skip} from its holes.
+   *
+   * @param layout the layout; a stated {@code mains.skip} and measured offsets are left aside
+   * @return the readings, each as a complete layout, with what there is to say about them
+   */
+  public static InferredLayout infer(Layout layout) {
+    return InferredLayout.of(layout);
+  }
+
+  private static boolean detourMayHelp(Finding finding) {
+    return finding.code() == FindingCode.MAIN_HOLE_BLOCKED
+        || (finding.code() == FindingCode.CROSSES_NO_HOLE && !finding.about().isEmpty());
+  }
+
+  /**
+   * The nearest way round the blocked holes of a layout that states its skip rules: which strings
+   * move, which holes take two, and a route that proves it can be strung.
+   *
+   * @param layout the layout, with its blocked holes
+   * @param job what is to be done; of it the limits and options of routes count
+   */
+  public static Detour detour(Layout layout, Job job) {
+    return Detours.of(layout, job);
+  }
+
+  /**
+   * The holes that could not be worked round if one of them failed. Every hole with a string is
+   * tried by itself, so this takes as long as some dozens of plans.
+   *
+   * @return the holes in the order of their sides' lists; on a symmetric bed those of the left side
+   *     stand for both; none when the layout has no bed
+   */
+  public static List<HoleId> criticalHoles(Layout layout, Job job) {
+    return Detours.critical(layout, job);
   }
 
   /**
@@ -115,6 +160,7 @@ public final class Hoopwright {
         own.size(),
         all.nodes(),
         all.obstacles(),
+        all.lift(),
         all.request());
   }
 
@@ -125,7 +171,8 @@ public final class Hoopwright {
   }
 
   /**
-   * The plan of the best route.
+   * The plan of the best route. Where the layout states no skip rules they are read off its holes,
+   * with a note; where the holes can be read in more than one way nothing is planned.
    *
    * @param layout the layout
    * @param job what is to be done
@@ -134,9 +181,11 @@ public final class Hoopwright {
    *     layout
    */
   public static Outcome plan(Layout layout, Job job) {
-    Assignment assignment = StatedAssignment.assign(layout);
-    List<Finding> findings = new ArrayList<>(Checker.layout(Draft.whole(layout), assignment));
-    Optional<Bed> bed = assignment.bed();
+    FrameReading reading = FrameReading.of(layout);
+    List<Finding> findings =
+        new ArrayList<>(
+            Checker.layout(Draft.whole(layout), new Assignment(reading.bed(), reading.findings())));
+    Optional<Bed> bed = reading.bed();
     if (bed.isEmpty() || Findings.hasErrors(findings)) {
       return new Outcome.BadLayout(Findings.sorted(findings));
     }
@@ -146,7 +195,7 @@ public final class Hoopwright {
         return new Outcome.GaveUp(Findings.sorted(findings), routes);
       }
       case PROVEN_ABSENT -> {
-        findings.addAll(noRoute(layout, routes));
+        findings.addAll(NoRoute.findings(layout, routes));
         return new Outcome.NoRoute(Findings.sorted(findings), routes);
       }
       case FOUND -> {}
@@ -208,6 +257,38 @@ public final class Hoopwright {
         new Plan(plan, ranked, ForceEstimate.of(plan), Cautions.USUAL, Findings.sorted(findings)));
   }
 
+  /**
+   * The ways on from a half-done job, cheapest first.
+   *
+   * @param before the bed on which it was strung
+   * @param state what is strung, in that bed's names
+   * @param bed the bed to go on with: the same, or another one of that frame where a hole can no
+   *     longer be used
+   * @param job what is to be done
+   * @param most how many ways are wanted, at least 1
+   * @return the ways, each proven by a replay from that state; empty when the bed has no route
+   * @throws IllegalArgumentException when what is pulled is not held by clamps and knots, so that
+   *     it cannot be the state of a frame
+   * @throws HoopwrightFault when a way on fails its own proof: please report it
+   */
+  public static List<WayOn> waysOn(Bed before, HalfDone state, Bed bed, Job job, int most) {
+    List<Breach> wrong = Replay.check(before, state);
+    if (!wrong.isEmpty()) {
+      throw new IllegalArgumentException(
+          "The half-done job contradicts itself: %s\nMaybe a clamp or a knot is missing."
+              .formatted(String.join(" ", wrong.stream().map(Breach::message).toList())));
+    }
+    List<WayOn> ways = WaysOn.find(before, state, bed, job, most);
+    for (WayOn way : ways) {
+      List<Breach> breaches = Replay.check(way);
+      if (!breaches.isEmpty()) {
+        throw new HoopwrightFault(
+            "A way on by %s breaks rules of the bench: %s".formatted(way.goOn().route(), breaches));
+      }
+    }
+    return ways;
+  }
+
   /** What is worth saying about a plan as a whole. */
   private static List<Finding> planFindings(BenchPlan plan) {
     List<Finding> findings = new ArrayList<>();
@@ -265,31 +346,5 @@ public final class Hoopwright {
   private static String force(double newtons, TensionRange range) {
     return String.format(
         java.util.Locale.ROOT, "%.1f %s", newtons / range.unit().newtons(), range.unit().symbol());
-  }
-
-  private static List<Finding> noRoute(Layout layout, RouteResult routes) {
-    List<Finding> findings = new ArrayList<>();
-    String together =
-        routes.obstacles().size() > 1
-            ? "No route exists; it takes these together to forbid every one: "
-            : "No route exists, and this alone forbids every one: ";
-    StringBuilder what = new StringBuilder(together);
-    StringBuilder lift = new StringBuilder();
-    Finding.Builder finding = Finding.of(FindingCode.NO_ROUTE);
-    String pointer = "";
-    for (int i = 0; i < routes.obstacles().size(); i++) {
-      Obstacle o = routes.obstacles().get(i);
-      what.append(i == 0 ? "" : " ").append("(").append(i + 1).append(") ").append(o.what());
-      lift.append(i == 0 ? "" : " Or: ").append(o.lift());
-      finding.about(o.about());
-      pointer = pointer.isEmpty() ? o.pointer() : pointer;
-    }
-    findings.add(
-        finding
-            .at(pointer, layout.places())
-            .message(routes.obstacles().isEmpty() ? "No route exists." : what.toString())
-            .fix(lift.toString())
-            .build());
-    return findings;
   }
 }

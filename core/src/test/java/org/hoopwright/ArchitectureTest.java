@@ -86,6 +86,7 @@ class ArchitectureTest {
           Map.entry("bed", Set.of("units", "geometry", "finding", "frame")),
           Map.entry("route", Set.of("geometry", "finding", "frame", "bed")),
           Map.entry("check", Set.of("units", "geometry", "finding", "frame", "bed", "route")),
+          Map.entry("weave", Set.of("bed", "route")),
           Map.entry(
               "bench", Set.of("units", "geometry", "material", "finding", "frame", "bed", "route")),
           Map.entry(

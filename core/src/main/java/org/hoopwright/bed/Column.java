@@ -14,8 +14,9 @@ import org.hoopwright.geometry.Side;
 final class Column {
 
   /**
-   * Neighbouring mains of an end, and neighbouring crosses, lie at most so many places apart. Our
-   * choice: twice what any frame known to us has.
+   * Between neighbouring mains of an end, and between neighbouring crosses, fewer holes than this
+   * that could take such a string are left out. Our choice: no frame comes near it, and it keeps
+   * the programme small.
    */
   static final int REACH = 8;
 
@@ -34,7 +35,7 @@ final class Column {
   final int crosses;
   final int[] mask; // a bit for each label allowed
   final long[][] node; // by place and label: empty, shared and changed holes
-  final long[][] mainGap; // by place and how many places back
+  final long[][] mainGap; // by place and how far back
   final long[][] crossGap;
   final long[] axis;
   final long[] mainBorder;
@@ -62,28 +63,48 @@ final class Column {
     lean = new long[head][size];
     leanLeast = new long[head];
     for (int s : sides) {
-      add(costs, question, LabelCosts.side(s), costs.measure(s), s == sides[0]);
+      masks(question, LabelCosts.side(s), s == sides[0]);
+    }
+    for (int s : sides) {
+      add(costs, LabelCosts.side(s), costs.measure(s));
     }
     leans(costs, sides);
   }
 
-  private void add(
-      LabelCosts costs, LabelQuestion question, Side side, SideMeasure m, boolean isFirst) {
+  private void masks(LabelQuestion question, Side side, boolean isFirst) {
     for (int p = 0; p < size; p++) {
       int bits = bits(question.allowed().of(side).get(p));
       mask[p] = isFirst ? bits : mask[p] & bits;
+    }
+  }
+
+  private void add(LabelCosts costs, Side side, SideMeasure m) {
+    for (int p = 0; p < size; p++) {
       for (HoleLabel label : HoleLabel.values()) {
         node[p][label.code()] += costs.changed(side, p, label);
       }
       node[p][NONE] += costs.empty(side, p);
       node[p][BOTH] += costs.shared(side, p);
-      axis[p] += m.axisGap(p);
-      mainBorder[p] += m.mainBorder(p);
-      firstBorder[p] += m.firstBorder(p);
-      lastBorder[p] += m.lastBorder(p);
-      for (int back = 1; back <= REACH && back <= p; back++) {
-        mainGap[p][back] += m.mainGap(p - back, p);
-        crossGap[p][back] += m.crossGap(p - back, p);
+      if (mayMain(p)) {
+        axis[p] += m.axisGap(p);
+        mainBorder[p] += m.mainBorder(p);
+        int first = p < head ? 0 : head;
+        int back = 0;
+        for (int q = p - 1; q >= first && back < REACH; q--) {
+          if (mayMain(q)) {
+            mainGap[p][++back] += m.mainGap(q, p);
+          }
+        }
+      }
+      if (mayCross(p)) {
+        firstBorder[p] += m.firstBorder(p);
+        lastBorder[p] += m.lastBorder(p);
+        int back = 0;
+        for (int q = p - 1; q >= 0 && back < REACH; q--) {
+          if (mayCross(q)) {
+            crossGap[p][++back] += m.crossGap(q, p);
+          }
+        }
       }
     }
   }
@@ -99,11 +120,11 @@ final class Column {
   private void leans(LabelCosts costs, int[] sides) {
     for (int i = 0; i < head; i++) {
       leanLeast[i] = NEVER;
-      if (!may(i, MAIN) && !may(i, BOTH)) {
+      if (!mayMain(i)) {
         continue;
       }
       for (int j = head; j < size; j++) {
-        if (may(j, MAIN) || may(j, BOTH)) {
+        if (mayMain(j) && mayBeOne(i, j)) {
           for (int s : sides) {
             lean[i][j] += costs.measure(s).mainSkew(i, j);
           }
@@ -111,6 +132,13 @@ final class Column {
         }
       }
     }
+  }
+
+  /** Whether a main of one number may have both holes, by how many holes there are about them. */
+  private boolean mayBeOne(int atHead, int atThroat) {
+    int t = size - 1 - atThroat;
+    int least = Math.max(mains - (head - 1 - atHead), mains - (size - head - 1 - t));
+    return Math.max(1, least) <= Math.min(mains, Math.min(atHead, t) + 1);
   }
 
   /** The labels that both sides have alike. */
@@ -160,6 +188,14 @@ final class Column {
     return column;
   }
 
+  boolean mayMain(int place) {
+    return may(place, MAIN) || may(place, BOTH);
+  }
+
+  boolean mayCross(int place) {
+    return may(place, CROSS) || may(place, BOTH);
+  }
+
   boolean may(int place, int label) {
     return (mask[place] & 1 << label) != 0;
   }
@@ -204,52 +240,59 @@ final class Column {
    * @param place the hole
    * @param k mains before it, of both ends
    * @param c crosses before it
-   * @param am how many places back the last main of its end lies; 0 for none, or when its end is
-   *     done
-   * @param ac how many places back the last cross lies; 0 for none, or when all are done
+   * @param am how far back the last main of its end lies, counted in holes that may take a main; 0
+   *     for none, or when its end is done
+   * @param ac how far back the last cross lies, counted in holes that may take one; 0 for none, or
+   *     when all are done
    * @param label the label
    */
   long move(int place, int k, int c, int am, int ac, int label) {
     long cost = node[place][label];
-    boolean atHead = place < head;
     if (isMain(label)) {
-      int number = atHead ? k + 1 : 2 * mains - k;
+      int number = place < head ? k + 1 : 2 * mains - k;
       if (number > mains || number < 1) {
         return NEVER;
       }
-      if (atHead) {
-        cost += number == 1 ? axis[place] : mainGap[place][am];
-        cost += number == mains ? mainBorder[place] : 0;
-        cost += leanLeast[place];
-      } else {
-        cost += number == mains ? mainBorder[place] : mainGap[place][am];
-        cost += number == 1 ? axis[place] : 0;
-      }
+      cost += mainAt(place, k, am);
     }
     if (isCross(label)) {
       if (c >= crosses) {
         return NEVER;
       }
-      cost += c == 0 ? firstBorder[place] : crossGap[place][ac];
-      cost += c == crosses - 1 ? lastBorder[place] : 0;
-      cost += skewAt(place, c);
+      cost += crossAt(place, c, ac);
     }
     return Math.min(cost, NEVER);
   }
 
-  /** How many places back the last main lies at the next hole; {@link #REACH} + 1 if too far. */
+  /** What a main in this hole costs after k mains, the last of them {@code am} back. */
+  long mainAt(int place, int k, int am) {
+    if (place < head) {
+      long cost = k == 0 ? axis[place] : mainGap[place][am];
+      return cost + (k == mains - 1 ? mainBorder[place] : 0) + leanLeast[place];
+    }
+    long cost = k == mains ? mainBorder[place] : mainGap[place][am];
+    return cost + (k == 2 * mains - 1 ? axis[place] : 0);
+  }
+
+  /** What a cross in this hole costs after c crosses, the last of them {@code ac} back. */
+  long crossAt(int place, int c, int ac) {
+    long cost = c == 0 ? firstBorder[place] : crossGap[place][ac];
+    return cost + (c == crosses - 1 ? lastBorder[place] : 0) + skewAt(place, c);
+  }
+
+  /** How far back the last main lies at the next hole; {@link #REACH} + 1 if too far. */
   int nextMainAge(int place, int kAfter, int am, int label) {
     if (kAfter == (place < head ? mains : 2 * mains)) {
       return 0;
     }
-    return isMain(label) ? 1 : am == 0 ? 0 : am + 1;
+    return isMain(label) ? 1 : am == 0 ? 0 : am + (mayMain(place) ? 1 : 0);
   }
 
-  /** How many places back the last cross lies at the next hole; {@link #REACH} + 1 if too far. */
-  int nextCrossAge(int cAfter, int ac, int label) {
+  /** How far back the last cross lies at the next hole; {@link #REACH} + 1 if too far. */
+  int nextCrossAge(int place, int cAfter, int ac, int label) {
     if (cAfter == crosses) {
       return 0;
     }
-    return isCross(label) ? 1 : ac == 0 ? 0 : ac + 1;
+    return isCross(label) ? 1 : ac == 0 ? 0 : ac + (mayCross(place) ? 1 : 0);
   }
 }

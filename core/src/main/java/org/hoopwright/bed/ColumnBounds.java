@@ -4,22 +4,22 @@ package org.hoopwright.bed;
  * The least cost from each state of a {@link Column} to the throat: a dynamic programme over (hole,
  * mains and crosses so far, how far back the last of each lies). Exact but for the skew of mains,
  * of which it knows only the least that each main's head hole can have; so it is a bound from
- * below.
+ * below. States that {@link ColumnGuess} shows to be too dear are not worked out.
  */
 final class ColumnBounds {
 
-  /** States that are kept at most; each takes 8 bytes. */
-  static final long MAX_STATES = 6_000_000;
+  /** The largest tables that are made; an entry takes 8 bytes. */
+  static final long MAX_ENTRIES = 4_000_000;
+
+  /** States that are worked out at most. */
+  static final long MAX_STATES = 1_000_000;
 
   private static final int AGES = Column.REACH + 1;
 
   private final Column column;
-  private final int total; // strings
-  private final int[] low; // least strings so far less holes so far
-  private final int width;
-  private final long[][] memo; // cost + 1; 0 for not known yet
-  private final int[] mainsAfter; // holes from here on, at the same end, that may have a main
-  private final int[] crossesAfter;
+  private final ColumnGuess guess;
+  private final KeyTable known = new KeyTable();
+  private final long[][] promised; // by place and label, while it is worked on
   private final boolean fits;
 
   /** How many states were worked out. */
@@ -27,50 +27,19 @@ final class ColumnBounds {
 
   ColumnBounds(Column column) {
     this.column = column;
-    int size = column.size;
-    total = 2 * column.mains + column.crosses;
-    low = new int[size + 1];
-    int[] high = new int[size + 1];
-    mainsAfter = new int[size + 1];
-    crossesAfter = new int[size + 1];
-    int none = 0;
-    int both = 0;
-    int[] noneBefore = new int[size + 1];
-    int[] bothBefore = new int[size + 1];
-    for (int p = 0; p < size; p++) {
-      noneBefore[p] = none;
-      bothBefore[p] = both;
-      none += column.may(p, Column.NONE) ? 1 : 0;
-      both += column.may(p, Column.BOTH) ? 1 : 0;
-    }
-    noneBefore[size] = none;
-    bothBefore[size] = both;
-    for (int p = size - 1; p >= 0; p--) {
-      boolean main = column.may(p, Column.MAIN) || column.may(p, Column.BOTH);
-      boolean cross = column.may(p, Column.CROSS) || column.may(p, Column.BOTH);
-      mainsAfter[p] = (p + 1 == column.head ? 0 : mainsAfter[p + 1]) + (main ? 1 : 0);
-      crossesAfter[p] = crossesAfter[p + 1] + (cross ? 1 : 0);
-    }
-    int widest = 1;
-    int end = total - size;
-    for (int p = 0; p <= size; p++) {
-      low[p] = Math.max(-noneBefore[p], end - (both - bothBefore[p]));
-      high[p] = Math.min(bothBefore[p], end + (none - noneBefore[p]));
-      widest = Math.max(widest, high[p] - low[p] + 1);
-    }
-    width = widest;
-    memo = new long[size][];
-    fits = (long) size * (column.mains + 1) * width * AGES * AGES <= MAX_STATES;
+    fits = (2L * column.mains + column.crosses) * column.size * AGES <= MAX_ENTRIES;
+    guess = new ColumnGuess(column, fits);
+    promised = new long[column.size][4];
   }
 
-  /** Whether the programme is small enough to be worked out. */
+  /** Whether the programme is small enough, so far, to be worked out. */
   boolean fits() {
-    return fits;
+    return fits && states <= MAX_STATES;
   }
 
   /** The least cost of the whole column; {@link Column#NEVER} when no labelling fits. */
   long whole() {
-    return toGo(0, 0, 0, 0, 0);
+    return guess.least(0, 0, 0, 0, 0) >= Column.NEVER ? Column.NEVER : toGo(0, 0, 0, 0, 0);
   }
 
   /** The least cost from this state on; the parameters are those of {@link Column#move}. */
@@ -78,38 +47,47 @@ final class ColumnBounds {
     if (place == column.size) {
       return k == 2 * column.mains && c == column.crosses ? 0 : Column.NEVER;
     }
-    int over = k + c - place - low[place];
-    int wanted = place < column.head ? column.mains : 2 * column.mains;
-    if (over < 0
-        || over >= width
-        || wanted - k > mainsAfter[place]
-        || column.crosses - c > crossesAfter[place]) {
-      return Column.NEVER;
-    }
-    long[] row = memo[place];
-    int own = place < column.head ? k : k - column.mains;
-    if (row == null) {
-      row = new long[(column.mains + 1) * width * AGES * AGES];
-      memo[place] = row;
-    }
-    int index = ((own * width + over) * AGES + am) * AGES + ac;
-    long known = row[index];
-    if (known != 0) {
-      return known - 1;
+    long key = (((place * 1024L + k) * 1024 + c) * 16 + am) * 16 + ac;
+    long before = known.get(key);
+    if (before >= 0) {
+      return before;
     }
     states++;
-    long least = Column.NEVER;
-    for (int label = 0; label < 4; label++) {
-      if (column.may(place, label)) {
-        least = Math.min(least, via(place, k, c, am, ac, label));
-      }
+    if (states > MAX_STATES) {
+      return 0; // a bound still, and the search ends
     }
-    row[index] = least + 1;
+    long[] promises = promised[place];
+    for (int label = 0; label < 4; label++) {
+      promises[label] = column.may(place, label) ? guess(place, k, c, am, ac, label) : Column.NEVER;
+    }
+    long least = Column.NEVER;
+    while (true) {
+      // The label that promises most, then the next, until none can be better.
+      int label = 0;
+      for (int l = 1; l < 4; l++) {
+        label = promises[l] < promises[label] ? l : label;
+      }
+      if (promises[label] >= least) {
+        break;
+      }
+      promises[label] = Column.NEVER;
+      least = Math.min(least, via(place, k, c, am, ac, label));
+    }
+    known.put(key, least);
     return least;
+  }
+
+  /** No more than {@link #via}, without working out what follows. */
+  long guess(int place, int k, int c, int am, int ac, int label) {
+    return via(place, k, c, am, ac, label, /* exact= */ false);
   }
 
   /** The least cost from this state on when the hole has this label. */
   long via(int place, int k, int c, int am, int ac, int label) {
+    return via(place, k, c, am, ac, label, /* exact= */ true);
+  }
+
+  private long via(int place, int k, int c, int am, int ac, int label, boolean exact) {
     long cost = column.move(place, k, c, am, ac, label);
     if (cost >= Column.NEVER) {
       return Column.NEVER;
@@ -117,13 +95,15 @@ final class ColumnBounds {
     int k2 = k + (Column.isMain(label) ? 1 : 0);
     int c2 = c + (Column.isCross(label) ? 1 : 0);
     int am2 = column.nextMainAge(place, k2, am, label);
-    int ac2 = column.nextCrossAge(c2, ac, label);
+    int ac2 = column.nextCrossAge(place, c2, ac, label);
     if (am2 > Column.REACH || ac2 > Column.REACH) {
       return Column.NEVER;
     }
     if (place + 1 == column.head && k2 != column.mains) {
       return Column.NEVER;
     }
-    return Math.min(Column.NEVER, cost + toGo(place + 1, k2, c2, am2, ac2));
+    long rest =
+        exact ? toGo(place + 1, k2, c2, am2, ac2) : guess.least(place + 1, k2, c2, am2, ac2);
+    return Math.min(Column.NEVER, cost + rest);
   }
 }

@@ -60,8 +60,11 @@ final class ColumnSearch {
     long before = bounds.states;
     long least = bounds.whole();
     if (budget.take(bounds.states - before) && least < Column.NEVER) {
+      before = bounds.states;
       search(0, 0, 0, 0, 0, 0L, sink);
+      budget.take(bounds.states - before);
     }
+    budget.ended |= !bounds.fits();
   }
 
   private void search(int place, int k, int c, int am, int ac, long spent, Sink sink) {
@@ -75,15 +78,21 @@ final class ColumnSearch {
     long[] costs = via[place];
     for (int label = 0; label < 4; label++) {
       costs[label] =
-          column.may(place, label) ? bounds.via(place, k, c, am, ac, label) : Column.NEVER;
-      if (place >= column.head && Column.isMain(label) && costs[label] < Column.NEVER) {
-        costs[label] += excess(place, k);
-      }
+          column.may(place, label)
+              ? plus(bounds.guess(place, k, c, am, ac, label), place, k, label)
+              : Column.NEVER;
     }
-    for (int tried = 0; tried < 4; tried++) {
+    int exact = 0; // a bit for each label whose cost is no longer a guess
+    while (true) {
       int label = cheapest(costs);
       if (costs[label] >= Column.NEVER || spent + costs[label] > sink.threshold()) {
         return;
+      }
+      if ((exact & 1 << label) == 0) {
+        // What follows is worked out only now: what was found meanwhile may have ruled it out.
+        exact |= 1 << label;
+        costs[label] = plus(bounds.via(place, k, c, am, ac, label), place, k, label);
+        continue;
       }
       costs[label] = Column.NEVER;
       boolean main = Column.isMain(label);
@@ -101,13 +110,20 @@ final class ColumnSearch {
           k2,
           c2,
           column.nextMainAge(place, k2, am, label),
-          column.nextCrossAge(c2, ac, label),
+          column.nextCrossAge(place, c2, ac, label),
           spent + own,
           sink);
       if (budget.ended) {
         return;
       }
     }
+  }
+
+  /** A bound with the excess skew of the main that ends here, if one does. */
+  private long plus(long bound, int place, int k, int label) {
+    return bound >= Column.NEVER || place < column.head || !Column.isMain(label)
+        ? bound
+        : Math.min(Column.NEVER, bound + excess(place, k));
   }
 
   /** What the skew of the main that ends here is beyond the least that was counted at its head. */

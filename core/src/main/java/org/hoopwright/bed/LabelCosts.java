@@ -2,6 +2,7 @@ package org.hoopwright.bed;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.hoopwright.frame.EachSide;
 import org.hoopwright.frame.Ring;
 import org.hoopwright.geometry.Side;
@@ -43,11 +44,14 @@ final class LabelCosts {
     return side == 0 ? measures.left() : measures.right();
   }
 
+  /** Whether a hole may carry a string. */
+  static boolean usable(Set<HoleLabel> labels) {
+    return labels.size() > (labels.contains(HoleLabel.NONE) ? 1 : 0);
+  }
+
   /** Cost of a hole that carries no string though it could. */
   long empty(Side side, int place) {
-    boolean could =
-        question.allowed().of(side).get(place).stream().anyMatch(l -> l != HoleLabel.NONE);
-    return could ? um(question.weights().empty()) : 0;
+    return usable(question.allowed().of(side).get(place)) ? um(question.weights().empty()) : 0;
   }
 
   /** Cost of two strings in a hole. */

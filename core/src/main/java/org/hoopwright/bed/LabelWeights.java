@@ -35,11 +35,11 @@ public record LabelWeights(
 
   /** For reading a pattern off the holes. */
   public static final LabelWeights INFER =
-      new LabelWeights(0.25, 0.75, 0.8, 4, 4, 0.9, 10, 10, 0, 0);
+      new LabelWeights(0.15, 0.75, 0.8, 4, 4, 0.9, 10, 10, 0, 0);
 
   /** For the pattern nearest to a stated one. */
   public static final LabelWeights DETOUR =
-      new LabelWeights(0.25, 0.75, 0.8, 0, 0, 0.9, 2, 5, 10, 5);
+      new LabelWeights(0.15, 0.75, 0.8, 0, 0, 0.9, 2, 5, 10, 5);
 
   /**
    * Checks the weights.

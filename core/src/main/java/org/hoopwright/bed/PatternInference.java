@@ -38,7 +38,7 @@ public final class PatternInference {
   public static final int MOST_READINGS = 4;
 
   /** Margin where positions were measured to within a millimetre, in mm of cost. */
-  static final double LEAST_MARGIN = 1.0;
+  static final double LEAST_MARGIN = 2.0;
 
   /** Margin where less than half of the holes have coordinates. */
   static final double COUNTED_MARGIN = 8.0;
@@ -48,7 +48,7 @@ public final class PatternInference {
 
   // Positions that are off by up to a millimetre scatter by less than this about the outline.
   private static final double SOUND_SCATTER = 0.55;
-  private static final double MARGIN_FOR_SCATTER = 10.0;
+  private static final double MARGIN_FOR_SCATTER = 14.0;
 
   private PatternInference() {}
 

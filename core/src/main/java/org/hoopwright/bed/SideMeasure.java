@@ -72,8 +72,7 @@ final class SideMeasure {
     }
     usableBefore = new int[size + 1];
     for (int p = 0; p < size; p++) {
-      boolean usable = allowed.get(p).stream().anyMatch(l -> l != HoleLabel.NONE);
-      usableBefore[p + 1] = usableBefore[p] + (usable ? 1 : 0);
+      usableBefore[p + 1] = usableBefore[p] + (LabelCosts.usable(allowed.get(p)) ? 1 : 0);
     }
     head = atHead;
     widest = far;

@@ -79,7 +79,7 @@ public final class StatedAssignment {
         Finding.of(FindingCode.MAINS_SKIP_MISSING)
             .at("/mains/skip", layout.places())
             .fix(
-                "Name the holes that the mains leave out under mains.skip ([] for none), or have them inferred.")
+                "Name the holes that the mains leave out under mains.skip ([] for none), or have them read off the holes.")
             .build());
   }
 

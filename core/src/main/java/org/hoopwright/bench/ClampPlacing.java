@@ -49,6 +49,11 @@ final class ClampPlacing {
     return Optional.empty();
   }
 
+  /** Whether a clamp at this distance leaves these spans open. */
+  boolean clearAt(double distanceMm, SpanId span, HoleId near, List<SpanId> open) {
+    return clear(distanceMm, crossings(span, near, open));
+  }
+
   /** Distances from the hole at which these spans cross the clamped one, in mm. */
   List<Double> crossings(SpanId span, HoleId near, List<SpanId> open) {
     boolean fromStart = bed.span(span).from().equals(near);

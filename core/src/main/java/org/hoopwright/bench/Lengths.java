@@ -82,14 +82,14 @@ public final class Lengths {
       spans +=
           bed.span(pass.span()).lengthMm()
               * (bed.crossings(pass.span()).isEmpty() ? 1 : 1 + TAKE_UP);
-      runs += at == null ? 0 : runMm(at, pass.from());
+      runs += at == null ? 0 : runMm(bed, at, pass.from());
       at = pass.to();
     }
     if (end.name() == EndName.SHORT) {
       runs += centreLoopMm();
     }
     HoleId exit = at == null ? firstEntry(piece) : at;
-    runs += runMm(exit, end.finish().hole());
+    runs += runMm(bed, exit, end.finish().hole());
     double frame = PASSAGE_MM * (2 * end.passes().size() + 1);
     boolean pulled = !end.passes().isEmpty() || end.startingClamp().isPresent();
     double reach = pulled ? job.bench().reachMm() : 0;
@@ -126,7 +126,7 @@ public final class Lengths {
   }
 
   /** Along the frame from hole to hole. */
-  private double runMm(HoleId a, HoleId b) {
+  static double runMm(Bed bed, HoleId a, HoleId b) {
     int low = Math.min(bed.ring().place(a), bed.ring().place(b));
     int high = Math.max(bed.ring().place(a), bed.ring().place(b));
     double mm = 0;

@@ -50,8 +50,8 @@ public final class Planner {
       cut(script, 0, cut.get(0), lengths);
       StartScript startScript = new StartScript(script);
       StartScript.Started started = startScript.write();
-      openingMains(script, startScript.anchorEnd(), started);
-      rest(script, cut, lengths);
+      openingMains(script, startScript.anchorEnd(), started.pulledA(), started.pulledB());
+      rest(script, cut, lengths, false);
       finish(script);
       return Optional.of(
           new BenchPlan(
@@ -81,11 +81,11 @@ public final class Planner {
   }
 
   /** Strings the opening mains that the start has left, always on the side that is behind. */
-  private static void openingMains(Script script, EndName a, StartScript.Started started)
+  static void openingMains(Script script, EndName a, int pulledA, int pulledB)
       throws Script.NoPlaceForClamp {
     EndName b = a == EndName.SHORT ? EndName.LONG : EndName.SHORT;
-    int doneA = started.pulledA();
-    int doneB = started.pulledB();
+    int doneA = pulledA;
+    int doneB = pulledB;
     while (doneA < script.route.opening(a) || doneB < script.route.opening(b)) {
       boolean turnOfA =
           doneB >= script.route.opening(b) || (doneA <= doneB && doneA < script.route.opening(a));
@@ -102,11 +102,14 @@ public final class Planner {
     script.pullAndClamp(end, index, script.freeMachineClamp());
   }
 
-  /** Everything after the openings, in the route's time order. */
-  private static void rest(Script script, List<Double> cut, List<EndLength> lengths)
+  /** Everything after the openings that is not done, in the route's time order. */
+  static void rest(Script script, List<Double> cut, List<EndLength> lengths, boolean secondBegun)
       throws Script.NoPlaceForClamp {
-    boolean secondCut = false;
+    boolean secondCut = secondBegun;
     for (Moment m : script.route.order()) {
+      if (script.done(m)) {
+        continue;
+      }
       if (m.piece() == 1 && !secondCut) {
         script.add(
             new Step.Check(
@@ -166,7 +169,7 @@ public final class Planner {
     SpanId span = first.span();
     Force reference = script.reference(span);
     script.pull(span, first.from(), reference);
-    script.add(new Step.FreeClamp("starting-1", Say.free("starting-1", span)));
+    script.add(new Step.FreeClamp(script.startingClamp, Say.free(script.startingClamp, span)));
     String clamp = script.freeMachineClamp();
     script.setInside(clamp, span, first.from(), List.of(), true);
     script.hold(EndName.START, clamp, span);
@@ -174,7 +177,7 @@ public final class Planner {
     script.tie(EndName.START);
   }
 
-  private static void finish(Script script) {
+  static void finish(Script script) {
     for (Piece piece : script.route.pieces()) {
       for (StringEnd end : piece.ends()) {
         script.add(new Step.Trim(script.piece(end.name()), end.name(), Say.trim(end.name())));

@@ -45,6 +45,17 @@ final class Say {
     };
   }
 
+  /**
+   * How a tail that is too short is pulled (Racquet Sports Industry, "Starting clamp", 2004/03).
+   */
+  static String bridge(SpanId span, HoleId at) {
+    return "The tail of "
+        + span
+        + " at "
+        + at
+        + " does not reach the tensioner: join a scrap of string to it with a starting clamp, close to the tail's end, and pull the scrap. Keep your face away from it.";
+  }
+
   static String lace(Pass pass) {
     return "Lace " + pass.span() + ": in at " + pass.from() + ", out at " + pass.to() + ".";
   }

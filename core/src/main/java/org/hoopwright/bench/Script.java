@@ -5,6 +5,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import org.hoopwright.bed.Bed;
 import org.hoopwright.bed.SpanId;
 import org.hoopwright.finding.Finding;
@@ -45,6 +47,10 @@ final class Script {
   private final ClampPlacing placing;
   private final KeptOpen keptOpen;
   private final Map<EndName, Holding> holding = new EnumMap<>(EndName.class);
+  private final Map<EndName, Integer> done = new EnumMap<>(EndName.class);
+  private final Set<EndName> knotted = new TreeSet<>();
+  private final Set<SpanId> bridged = new TreeSet<>();
+  String startingClamp = "starting-1";
 
   Script(Bed bed, Route route, Job job) {
     this.bed = bed;
@@ -52,6 +58,29 @@ final class Script {
     this.job = job;
     this.placing = new ClampPlacing(bed, job.bench());
     this.keptOpen = new KeptOpen(bed, route);
+  }
+
+  /** Says that an end has strung its first passes already, and whether it is knotted. */
+  void done(EndName end, int passes, boolean knot) {
+    done.put(end, passes);
+    if (knot) {
+      knotted.add(end);
+    }
+  }
+
+  /** How many passes an end had strung before the plan begins. */
+  int done(EndName end) {
+    return done.getOrDefault(end, 0);
+  }
+
+  /** Whether a moment of the route was done before the plan begins. */
+  boolean done(Moment m) {
+    return m.what() == Moment.What.PASS ? m.pass() < done(m.end()) : knotted.contains(m.end());
+  }
+
+  /** Spans whose tails do not reach the tensioner when they are pulled. */
+  void bridge(Set<SpanId> spans) {
+    bridged.addAll(spans);
   }
 
   void add(Step step) {
@@ -107,6 +136,9 @@ final class Script {
   }
 
   void pull(SpanId span, HoleId at, Force tension) {
+    if (bridged.contains(span)) {
+      add(new Step.Check(Say.bridge(span, at)));
+    }
     add(new Step.Pull(List.of(span), List.of(at), tension, Say.pull(span, at)));
   }
 
@@ -142,6 +174,12 @@ final class Script {
     if (distance > job.bench().clampDistanceMm()) {
       findings.add(away(clamp, span, near, distance, open, beforeKnot));
     }
+  }
+
+  /** Whether a clamp on the exit of a pass is in the way of what is woven while it is there. */
+  boolean inTheWay(EndName end, int index, double distanceMm) {
+    Pass pass = pass(end, index);
+    return !placing.clearAt(distanceMm, pass.span(), pass.to(), wovenMeanwhile(end, index));
   }
 
   private Finding away(
@@ -191,7 +229,7 @@ final class Script {
       boolean own = m.end() == end;
       if (own && m.what() == Moment.What.PASS && m.pass() == index) {
         counting = true;
-      } else if (counting && m.what() == Moment.What.PASS) {
+      } else if (counting && m.what() == Moment.What.PASS && !done(m)) {
         open.add(pass(m.end(), m.pass()).span());
         if (own) {
           return open;

@@ -82,6 +82,19 @@ public sealed interface Step {
   }
 
   /**
+   * Take every clamp and knot of a piece off by cutting it out of the frame.
+   *
+   * @param piece index of the piece
+   * @param say the sentence
+   */
+  record CutOut(int piece, String say) implements Step {
+    @Override
+    public String word() {
+      return "cut-out";
+    }
+  }
+
+  /**
    * Grip one tail or two and pull.
    *
    * @param tails the spans whose tails are gripped, one or two

@@ -23,7 +23,7 @@ final class MainTexts {
               RuleText.of(FindingCode.MAINS_SKIP_MISSING)
                   .says(
                       "Without mains.skip it is not known which holes the mains use. Absent is not the same as [].")
-                  .example("willowbank-teaching", ", \"skip\": []", ""),
+                  .inWords("\"skip\": []", "no mains.skip"),
               RuleText.of(FindingCode.PATTERN_INFERRED)
                   .says(
                       "The layout does not state mains.skip, and the holes allow one reading only. It was used, and is shown, so that it can be written into the file (`infer`).")

@@ -6,6 +6,8 @@ import static org.hoopwright.finding.FindingCode.CROSSES_HOLES_LEFT;
 import static org.hoopwright.finding.FindingCode.CROSSES_LAST;
 import static org.hoopwright.finding.FindingCode.CROSSES_NO_HOLE;
 import static org.hoopwright.finding.FindingCode.CROSS_HOLE_BLOCKED;
+import static org.hoopwright.finding.FindingCode.DETOUR;
+import static org.hoopwright.finding.FindingCode.DETOUR_NONE;
 import static org.hoopwright.finding.FindingCode.FRAME_BELOW_HOOP;
 import static org.hoopwright.finding.FindingCode.HOLE_OFF_HOOP;
 import static org.hoopwright.finding.FindingCode.HOLE_ORDER;
@@ -14,6 +16,7 @@ import static org.hoopwright.finding.FindingCode.HOOP_OFF_CENTRE;
 import static org.hoopwright.finding.FindingCode.HOOP_SHAPE;
 import static org.hoopwright.finding.FindingCode.MAINS_NO_HOLE;
 import static org.hoopwright.finding.FindingCode.MAINS_SKIP_MISSING;
+import static org.hoopwright.finding.FindingCode.MAINS_START_INFERRED;
 import static org.hoopwright.finding.FindingCode.MAIN_HOLE_BLOCKED;
 import static org.hoopwright.finding.FindingCode.NO_ROUTE;
 import static org.hoopwright.finding.FindingCode.OFFSETS_COUNT;
@@ -21,10 +24,15 @@ import static org.hoopwright.finding.FindingCode.OFFSETS_DIFFER;
 import static org.hoopwright.finding.FindingCode.OFFSETS_ORDER;
 import static org.hoopwright.finding.FindingCode.OFFSETS_WITHOUT_SKIP;
 import static org.hoopwright.finding.FindingCode.OFFSET_OUTSIDE;
+import static org.hoopwright.finding.FindingCode.PATTERN_INFERRED;
+import static org.hoopwright.finding.FindingCode.PATTERN_NONE;
+import static org.hoopwright.finding.FindingCode.PATTERN_UNSURE;
 import static org.hoopwright.finding.FindingCode.RULE_SIZE;
+import static org.hoopwright.finding.FindingCode.SHARED_CANDIDATE;
 import static org.hoopwright.finding.FindingCode.SHARED_CHOICE;
 import static org.hoopwright.finding.FindingCode.SHARED_UNUSED;
 import static org.hoopwright.finding.FindingCode.SPAN_ALONE;
+import static org.hoopwright.finding.FindingCode.TIE_OFF_CANDIDATE;
 import static org.hoopwright.finding.FindingCode.UNKNOWN_HOLE;
 
 import java.util.ArrayList;
@@ -66,6 +74,16 @@ final class Needs {
           "/crosses/offsets",
           "/crosses/last");
 
+  private static final List<String> ROUTE =
+      with(
+          BED,
+          "/holes/tieOff",
+          "/holes/bore",
+          "/holes/noRun",
+          "/mains/start",
+          "/aroundTheWorld",
+          "/headZone");
+
   private static final List<String> SIZES = List.of("/units", "/hoop");
 
   private static final Map<FindingCode, List<String>> TABLE = new EnumMap<>(FindingCode.class);
@@ -96,16 +114,20 @@ final class Needs {
     TABLE.put(SHARED_CHOICE, BED);
     TABLE.put(SHARED_UNUSED, BED);
     TABLE.put(SPAN_ALONE, BED);
-    TABLE.put(
-        NO_ROUTE,
-        with(
-            BED,
-            "/holes/tieOff",
-            "/holes/bore",
-            "/holes/noRun",
-            "/mains/start",
-            "/aroundTheWorld",
-            "/headZone"));
+    TABLE.put(NO_ROUTE, ROUTE);
+    // A pattern that is read off the holes, or led round a blocked one, has a route to show for it.
+    for (FindingCode worked :
+        List.of(
+            PATTERN_INFERRED,
+            PATTERN_UNSURE,
+            PATTERN_NONE,
+            SHARED_CANDIDATE,
+            TIE_OFF_CANDIDATE,
+            MAINS_START_INFERRED,
+            DETOUR,
+            DETOUR_NONE)) {
+      TABLE.put(worked, ROUTE);
+    }
   }
 
   private Needs() {}

@@ -14,8 +14,7 @@ import org.hoopwright.frame.Game;
  * @param hoopWidth inside width of the hoop, in mm
  * @param tension reference tension, in N
  */
-public record Usual(
-    Range mains, Range crosses, Range hoopLength, Range hoopWidth, Range tension) {
+public record Usual(Range mains, Range crosses, Range hoopLength, Range hoopWidth, Range tension) {
 
   /**
    * From least to most, both included.

@@ -167,7 +167,19 @@ public enum FindingCode {
       "route-hard", Severity.NOTE, "Even the best route has many passes through covered holes."),
   ROUTE_LONG_RUN("route-long-run", Severity.NOTE, "The best route has a run as long as the limit."),
   ROUTE_DOUBLED("route-doubled", Severity.NOTE, "Even the best route lays many runs over others."),
+  MAINS_START_INFERRED(
+      "mains-start-inferred",
+      Severity.NOTE,
+      "The end at which the mains may start has been worked out."),
+  DETOUR(
+      "detour",
+      Severity.NOTE,
+      "A blocked hole can be worked round, and this is the nearest pattern that does."),
+  DETOUR_NONE("detour-none", Severity.NOTE, "A blocked hole cannot be worked round."),
   NO_ROUTE("no-route", Severity.ERROR, "No route exists."),
+  HALF_DONE("half-done", Severity.NOTE, "Something about a half-done job is worth knowing."),
+  ROUTE_OBSTACLE(
+      "route-obstacle", Severity.NOTE, "A fact helps, with others, to forbid every route."),
   MAKER_DEPARTURE(
       "maker-departure", Severity.WARNING, "The plan departs from what the frame's maker asks."),
   START_CLAMP_HEAD_ZONE(

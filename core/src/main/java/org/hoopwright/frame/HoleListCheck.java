@@ -99,7 +99,10 @@ final class HoleListCheck {
               .at(pointer, layout.places())
               .about(again)
               .fix("Leave one of the names out.")
-              .patch(again.size() == ref.holes().size() ? List.of(PatchStep.remove(pointer)) : List.of())
+              .patch(
+                  again.size() == ref.holes().size()
+                      ? List.of(PatchStep.remove(pointer))
+                      : List.of())
               .build());
     }
   }

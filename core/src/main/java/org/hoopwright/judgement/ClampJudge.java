@@ -43,11 +43,13 @@ final class ClampJudge {
           on.put(set.clamp(), set.span());
         }
       }
-      s.clamps()
-          .forEach(
-              (clamp, load) ->
-                  judged.merge(
-                      clamp, judge(plan, s.step(), clamp, on.get(clamp), load), ClampJudge::worse));
+      for (Map.Entry<String, Interval> e : s.clamps().entrySet()) {
+        SpanId span = on.get(e.getKey());
+        if (span != null) { // what is on was set before
+          ClampJudgement now = judge(plan, s.step(), e.getKey(), span, e.getValue());
+          judged.merge(e.getKey(), now, ClampJudge::worse);
+        }
+      }
     }
     return List.copyOf(judged.values());
   }

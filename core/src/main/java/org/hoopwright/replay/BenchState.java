@@ -11,8 +11,12 @@ import java.util.TreeSet;
 import org.hoopwright.bed.Bed;
 import org.hoopwright.bed.SpanId;
 import org.hoopwright.bench.BenchPlan;
+import org.hoopwright.bench.ClampOn;
 import org.hoopwright.bench.ClampSide;
+import org.hoopwright.bench.HalfDone;
 import org.hoopwright.bench.Step;
+import org.hoopwright.bench.StrungEnd;
+import org.hoopwright.bench.StrungPiece;
 import org.hoopwright.frame.HoleId;
 import org.hoopwright.route.EndName;
 import org.hoopwright.route.Pass;
@@ -32,6 +36,7 @@ final class BenchState {
   private final Set<SpanId> guarded = new TreeSet<>();
   private final Map<String, PlacedClamp> clamps = new TreeMap<>();
   private final Map<EndName, HoleId> knots = new EnumMap<>(EndName.class);
+  private final Map<EndName, SpanId> anchors = new EnumMap<>(EndName.class);
   private final Set<EndName> trimmed = new TreeSet<>();
   private List<Grip> grips = List.of();
   private boolean busy;
@@ -44,8 +49,60 @@ final class BenchState {
     }
   }
 
+  /**
+   * The frame as somebody has left it.
+   *
+   * @param plan what goes on from there
+   * @param from what is strung; its second piece may be more than the plan's route has
+   */
+  BenchState(BenchPlan plan, HalfDone from) {
+    this(plan);
+    load(from);
+  }
+
+  /** The frame as somebody has left it. */
+  BenchState(Bed bed, HalfDone from) {
+    this.bed = bed;
+    paths.add(new StringPath(0, Piece.Role.MAINS));
+    load(from);
+  }
+
+  private void load(HalfDone from) {
+    for (int i = paths.size(); i < from.pieces().size(); i++) {
+      paths.add(new StringPath(i, Piece.Role.CROSSES));
+    }
+    for (int i = 0; i < from.pieces().size(); i++) {
+      StrungPiece piece = from.pieces().get(i);
+      if (!piece.isEmpty()) {
+        cut.add(i);
+      }
+      for (StrungEnd end : piece.ends()) {
+        for (Pass pass : end.passes()) {
+          paths.get(i).lace(end.name(), pass);
+          laced.add(pass.span());
+        }
+        end.knot()
+            .ifPresent(
+                k -> {
+                  knots.put(end.name(), k.hole());
+                  anchors.put(end.name(), k.anchor());
+                });
+      }
+    }
+    pulled.addAll(from.pulled());
+    for (ClampOn c : from.clamps()) {
+      clamps.put(
+          c.clamp(), new PlacedClamp(c.clamp(), c.span(), c.near(), c.distanceMm(), c.side()));
+    }
+  }
+
   Bed bed() {
     return bed;
+  }
+
+  /** The span round which this end is knotted; empty while it is not. */
+  Optional<SpanId> anchor(EndName end) {
+    return Optional.ofNullable(anchors.get(end));
   }
 
   List<StringPath> paths() {
@@ -185,6 +242,8 @@ final class BenchState {
       lace(s.span(), s.from(), s.to(), s.piece(), s.end());
     } else if (step instanceof Step.Unlace s) {
       unlace(s);
+    } else if (step instanceof Step.CutOut s) {
+      cutOut(s.piece());
     } else if (step instanceof Step.Pull s) {
       pull(s);
     } else if (step instanceof Step.Release) {
@@ -197,6 +256,7 @@ final class BenchState {
     } else if (step instanceof Step.TieKnot s) {
       if (path(s.piece(), s.end()).isPresent() && !knotted(s.end())) {
         knots.put(s.end(), s.hole());
+        anchors.put(s.end(), s.anchor());
       }
     } else if (step instanceof Step.Trim s) {
       trimmed.add(s.end());
@@ -219,6 +279,27 @@ final class BenchState {
       pulled.remove(s.span());
       guarded.remove(s.span());
     }
+  }
+
+  private void cutOut(int piece) {
+    if (piece < 0 || piece >= paths.size()) {
+      return;
+    }
+    StringPath path = paths.get(piece);
+    for (EndName end : List.of(path.lowEnd(), path.highEnd())) {
+      while (!path.passes(end).isEmpty()) {
+        SpanId span = path.passes(end).get(path.passes(end).size() - 1).span();
+        clamps.values().removeIf(c -> c.span().equals(span));
+        path.unlaceLast(end);
+        laced.remove(span);
+        pulled.remove(span);
+        guarded.remove(span);
+      }
+      knots.remove(end);
+      anchors.remove(end);
+      trimmed.remove(end);
+    }
+    cut.remove(piece);
   }
 
   /** Whether this span is the last that this end has laced. */

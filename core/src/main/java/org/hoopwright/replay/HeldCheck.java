@@ -7,21 +7,41 @@ import java.util.TreeSet;
 import org.hoopwright.bed.SpanId;
 import org.hoopwright.bench.Step;
 import org.hoopwright.frame.HoleId;
+import org.hoopwright.route.EndName;
 
 /** I1: what has been pulled stays held. */
 final class HeldCheck implements StepCheck {
 
   private final Set<SpanId> slack = new TreeSet<>(); // so that each loss is said once
+  private final Set<SpanId> givenUp; // spans that a job is taken back over
+
+  HeldCheck() {
+    this(Set.of());
+  }
+
+  /** Lets these spans go slack and be slipped out: they are undone on purpose. */
+  HeldCheck(Set<SpanId> givenUp) {
+    this.givenUp = givenUp;
+  }
+
+  /** What is not held before the first step. */
+  void begin(BenchState state, Breaches breaches) {
+    held(state, breaches);
+  }
 
   @Override
   public void after(BenchState state, Step step, Breaches breaches) {
+    held(state, breaches);
+  }
+
+  private void held(BenchState state, Breaches breaches) {
     for (StringPath path : state.paths()) {
       Holding holding = new Holding(state, path);
       List<StringPath.Stretch> line = path.line();
       for (int i = 0; i < line.size(); i++) {
         SpanId span = line.get(i).span();
         boolean own = state.pulled().contains(span);
-        if (!own && !state.guarded().contains(span)) {
+        if (givenUp.contains(span) || (!own && !state.guarded().contains(span))) {
           continue;
         }
         Optional<HoleId> side = holding.slackSide(i);
@@ -44,6 +64,10 @@ final class HeldCheck implements StepCheck {
 
   @Override
   public void before(BenchState state, Step step, Breaches breaches) {
+    if (step instanceof Step.CutOut s) {
+      cutOut(state, s.piece(), breaches);
+      return;
+    }
     if (!(step instanceof Step.Unlace s)) {
       return;
     }
@@ -56,7 +80,7 @@ final class HeldCheck implements StepCheck {
       return;
     }
     breaches.addIf(
-        state.pulled().contains(s.span()),
+        state.pulled().contains(s.span()) && !givenUp.contains(s.span()),
         Invariant.I1_HELD,
         "%s is slipped out after its own pull.".formatted(s.span()));
     breaches.addIf(
@@ -71,5 +95,35 @@ final class HeldCheck implements StepCheck {
         state.clamps().stream().anyMatch(c -> c.span().equals(s.span())),
         Invariant.I2_CLAMPS,
         "%s is slipped out while a clamp is on it.".formatted(s.span()));
+  }
+
+  /** Only when a job is taken back is a piece cut out, and never one that another hangs on. */
+  private void cutOut(BenchState state, int piece, Breaches breaches) {
+    if (piece < 0 || piece >= state.paths().size()) {
+      breaches.add(Invariant.I1_HELD, "There is no piece %s to cut out.".formatted(piece));
+      return;
+    }
+    Set<SpanId> gone = new TreeSet<>();
+    state.paths().get(piece).line().forEach(s -> gone.add(s.span()));
+    breaches.addIf(
+        !givenUp.containsAll(gone),
+        Invariant.I1_HELD,
+        "Piece %s is cut out, but its spans are to stay.".formatted(piece));
+    for (StringPath other : state.paths()) {
+      if (other.piece() == piece) {
+        continue;
+      }
+      for (EndName end : List.of(other.lowEnd(), other.highEnd())) {
+        state
+            .anchor(end)
+            .filter(gone::contains)
+            .ifPresent(
+                a ->
+                    breaches.add(
+                        Invariant.I7_KNOT,
+                        "%s is cut out while the %s end is tied round it."
+                            .formatted(a, end.word())));
+      }
+    }
   }
 }

@@ -5,8 +5,10 @@ import java.util.Optional;
 import org.hoopwright.bed.SpanId;
 import org.hoopwright.bench.BenchPlan;
 import org.hoopwright.bench.ClampSide;
+import org.hoopwright.bench.HalfDone;
 import org.hoopwright.bench.StartMethod;
 import org.hoopwright.bench.Step;
+import org.hoopwright.bench.StrungEnd;
 import org.hoopwright.frame.HoleId;
 import org.hoopwright.route.EndName;
 import org.hoopwright.route.Knot;
@@ -36,6 +38,74 @@ final class OrderCheck implements StepCheck {
     route = plan.route();
     order = route.order().stream().filter(m -> m.what() != Moment.What.CLAMP).toList();
     done = new boolean[order.size()];
+  }
+
+  /**
+   * Takes over what was done before the first step. A knot may come late: what is strung hangs on
+   * its clamp until then.
+   */
+  void begin(HalfDone from, Breaches breaches) {
+    for (int i = 0; i < from.pieces().size(); i++) {
+      for (StrungEnd end : from.pieces().get(i).ends()) {
+        List<Pass> wanted = end(i, end.name()).map(StringEnd::passes).orElse(List.of());
+        for (int p = 0; p < end.passes().size(); p++) {
+          int index = find(i, end.name(), Moment.What.PASS, p);
+          boolean agrees = index >= 0 && wanted.get(p).equals(end.passes().get(p));
+          breaches.addIf(
+              !agrees,
+              Invariant.I10_ROUTE,
+              "The %s end has strung %s, which the route does not have there."
+                  .formatted(end.name().word(), end.passes().get(p)));
+          if (index >= 0) {
+            done[index] = true;
+          }
+        }
+        if (end.knot().isPresent()) {
+          int index = find(i, end.name(), Moment.What.KNOT, -1);
+          breaches.addIf(
+              index < 0 || !end(i, end.name()).orElseThrow().finish().equals(end.knot().get()),
+              Invariant.I10_ROUTE,
+              "The %s end is knotted at %s, which the route does not have."
+                  .formatted(end.name().word(), end.knot().get()));
+          if (index >= 0) {
+            done[index] = true;
+          }
+        }
+      }
+    }
+    clampedStart |=
+        route
+            .end(EndName.START)
+            .flatMap(StringEnd::startingClamp)
+            .filter(
+                h ->
+                    from.clamps().stream()
+                        .anyMatch(c -> c.side() == ClampSide.OUTSIDE && c.near().equals(h)))
+            .isPresent();
+    clampedStart |=
+        from.pieces().size() > 1 && from.pieces().get(1).ends().get(0).knot().isPresent();
+    inOrder(breaches);
+  }
+
+  private void inOrder(Breaches breaches) {
+    for (int i = 0; i < order.size(); i++) {
+      if (!done[i] || order.get(i).what() != Moment.What.PASS) {
+        continue;
+      }
+      for (int j = 0; j < i; j++) {
+        Moment earlier = order.get(j);
+        boolean counts =
+            earlier.what() == Moment.What.PASS
+                && (!isOpening(order.get(i)) || sameOpening(earlier, order.get(i)));
+        if (counts && !done[j]) {
+          breaches.add(
+              Invariant.I10_ROUTE,
+              "The %s is strung, but the %s, which the route has first, is not."
+                  .formatted(describe(order.get(i)), describe(earlier)));
+          break;
+        }
+      }
+    }
   }
 
   @Override

@@ -4,27 +4,39 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.hoopwright.bed.Bed;
 import org.hoopwright.frame.Layout;
 import org.hoopwright.frame.NoRun;
 import org.hoopwright.route.RouteRules.Fact;
 
 /**
- * Explains why a bed has no route: a smallest set of facts that together forbid every one, in the
- * sense that dropping any one of them lets a route appear. Found by setting facts aside one after
- * the other and keeping aside those that make no difference.
+ * Explains why a bed has no route: a smallest set of facts that together forbid every one, and what
+ * to lift so that one appears. Both are found by setting facts aside one after the other and
+ * keeping what makes a difference.
  */
 final class Obstacles {
 
-  private Obstacles() {}
+  private final Bed bed;
+  private final RouteRequest request;
+  private final List<Fact> facts;
 
-  static List<Obstacle> smallestSet(Bed bed, RouteRequest request) {
-    List<Fact> facts = facts(bed.layout(), request);
+  Obstacles(Bed bed, RouteRequest request) {
+    this.bed = bed;
+    this.request = request;
+    this.facts = facts(bed.layout(), request);
+  }
+
+  /**
+   * Facts that together forbid every route, whatever else there is, in the sense that dropping any
+   * one of them from the set lets a route appear.
+   */
+  List<Obstacle> smallestSet() {
     Set<Fact> aside = new HashSet<>(facts);
-    if (!RouteSearch.anyRoute(bed, request, aside)) {
+    if (!anyRoute(aside)) {
       return List.of(
           new Obstacle(
-              "A bed of %s mains a side and %s crosses is below the least frame, 2 mains a side and 2 crosses."
+              "A bed of %d mains a side and %d crosses is below the least frame, 2 mains a side and 2 crosses."
                   .formatted(bed.mainsPerSide(), bed.crossCount()),
               "",
               List.of(),
@@ -33,14 +45,37 @@ final class Obstacles {
     aside.clear();
     for (Fact fact : facts) {
       aside.add(fact);
-      if (RouteSearch.anyRoute(bed, request, aside)) {
+      if (anyRoute(aside)) {
         aside.remove(fact); // this fact is needed to forbid every route
       }
     }
-    return facts.stream()
-        .filter(f -> !aside.contains(f))
-        .map(f -> obstacle(f, bed.layout(), request))
-        .toList();
+    return named(fact -> !aside.contains(fact));
+  }
+
+  /**
+   * Facts to lift together so that a route appears, none of them for nothing. The facts of the
+   * smallest set need not do: there may be other reasons beside it.
+   */
+  List<Obstacle> leastToLift() {
+    Set<Fact> aside = new HashSet<>(facts);
+    if (!anyRoute(aside)) {
+      return List.of();
+    }
+    for (Fact fact : facts) {
+      aside.remove(fact);
+      if (!anyRoute(aside)) {
+        aside.add(fact); // nothing goes while this fact stands
+      }
+    }
+    return named(aside::contains);
+  }
+
+  private boolean anyRoute(Set<Fact> aside) {
+    return RouteSearch.anyRoute(bed, request, aside);
+  }
+
+  private List<Obstacle> named(Predicate<Fact> which) {
+    return facts.stream().filter(which).map(f -> obstacle(f, bed.layout(), request)).toList();
   }
 
   /**

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.hoopwright.frame.Direction;
 import org.hoopwright.frame.End;
+import org.hoopwright.frame.HoleId;
 import org.hoopwright.geometry.Side;
 import org.jspecify.annotations.Nullable;
 
@@ -103,6 +104,56 @@ public final class Route {
   /** What the ranking looks at. */
   public RouteMeasures measures() {
     return measures;
+  }
+
+  /**
+   * The same seen in a mirror: left and right change places. On a symmetric bed it is a route of
+   * that bed too.
+   */
+  public Route mirrored() {
+    return new Route(
+        mainsStart,
+        direction,
+        shortSide.other(),
+        pieces.stream().map(Route::mirrored).toList(),
+        shortOpening,
+        longOpening,
+        order,
+        families,
+        new RouteMeasures(
+            measures.departures(),
+            measures.covered(),
+            measures.doubled(),
+            measures.knots(),
+            measures.longestRun(),
+            measures.stringMm(),
+            measures.coveredHoles().stream()
+                .map(c -> new CoveredHole(c.hole().mirrored(), c.span().mirrored(), c.by()))
+                .toList()));
+  }
+
+  private static Piece mirrored(Piece piece) {
+    return new Piece(
+        piece.role(),
+        piece.ends().stream()
+            .map(
+                e ->
+                    new StringEnd(
+                        e.name(),
+                        e.passes().stream()
+                            .map(
+                                p ->
+                                    new Pass(
+                                        p.span().mirrored(),
+                                        p.from().mirrored(),
+                                        p.to().mirrored()))
+                            .toList(),
+                        e.startingClamp().map(HoleId::mirrored),
+                        new Knot(
+                            e.finish().kind(),
+                            e.finish().hole().mirrored(),
+                            e.finish().anchor().mirrored())))
+            .toList());
   }
 
   /** Passes of the end that begins on this side; in a piece with mains. */

@@ -14,6 +14,8 @@ import java.util.Optional;
  * @param nodes how many nodes were visited
  * @param obstacles when no route exists: a smallest set of facts that together forbid one; empty
  *     otherwise
+ * @param lift when no route exists: a smallest set of facts that, all lifted together, let a route
+ *     appear; empty otherwise, or when the bed is below the least frame
  * @param request what was asked, defaults filled in
  */
 public record RouteResult(
@@ -22,6 +24,7 @@ public record RouteResult(
     int orders,
     long nodes,
     List<Obstacle> obstacles,
+    List<Obstacle> lift,
     RouteRequest request) {
 
   /** How a search ended. */
@@ -41,6 +44,7 @@ public record RouteResult(
   public RouteResult {
     ranked = List.copyOf(ranked);
     obstacles = List.copyOf(obstacles);
+    lift = List.copyOf(lift);
   }
 
   /** The best route, or empty. */

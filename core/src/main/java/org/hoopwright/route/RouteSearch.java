@@ -79,12 +79,16 @@ public final class RouteSearch {
         !complete
             ? RouteResult.Status.LIMIT_REACHED
             : ranked.isEmpty() ? RouteResult.Status.PROVEN_ABSENT : RouteResult.Status.FOUND;
-    List<Obstacle> obstacles =
-        status == RouteResult.Status.PROVEN_ABSENT
-            ? Obstacles.smallestSet(bed, request)
-            : List.of();
+    boolean absent = status == RouteResult.Status.PROVEN_ABSENT;
+    Obstacles obstacles = new Obstacles(bed, request);
     return new RouteResult(
-        status, ranked, all.orders.size(), all.budget.nodes(), obstacles, request);
+        status,
+        ranked,
+        all.orders.size(),
+        all.budget.nodes(),
+        absent ? obstacles.smallestSet() : List.of(),
+        absent ? obstacles.leastToLift() : List.of(),
+        request);
   }
 
   /**

@@ -95,6 +95,50 @@ final class LabelQuestions {
         LabelQuestion.DEFAULT_MAX_NODES);
   }
 
+  /**
+   * A frame of the usual size with both sides alike: the inner holes are for mains, those on the
+   * flank for crosses, seven a quadrant may be either, and so many of these may be shared, and as
+   * many unused.
+   */
+  static LabelQuestion usual(Layout frame, Draw draw, int open) {
+    Layout layout = frame.toBuilder().mainsSkip(Optional.empty()).withoutFirstAndLast().build();
+    Ring ring = Ring.of(layout);
+    int size = ring.size(Side.LEFT);
+    int n = layout.mainsPerSide();
+    List<Set<HoleLabel>> sets = new ArrayList<>();
+    for (int p = 0; p < size; p++) {
+      int fromAxis = Math.min(p, size - 1 - p);
+      sets.add(
+          fromAxis < n - 3
+              ? EnumSet.of(HoleLabel.MAIN)
+              : fromAxis > n + 3
+                  ? EnumSet.of(HoleLabel.CROSS)
+                  : EnumSet.of(HoleLabel.MAIN, HoleLabel.CROSS));
+    }
+    for (int i = 0; i < open; i++) {
+      // As many may be shared as may be unused, so that the counts can still fit.
+      for (int base : List.of(n - 2, size - n - 3)) {
+        int p = base + draw.between(0, 4);
+        sets.set(p, EnumSet.of(HoleLabel.MAIN, HoleLabel.CROSS, HoleLabel.BOTH));
+        int q = base + draw.between(0, 4);
+        EnumSet<HoleLabel> unused = EnumSet.copyOf(sets.get(q));
+        unused.add(HoleLabel.NONE);
+        sets.set(q, unused);
+      }
+    }
+    return new LabelQuestion(
+        layout,
+        moved(draw, HolePositions.of(layout).points(), draw.between(0, 2)),
+        EachSide.both(sets),
+        Set.of(),
+        Optional.empty(),
+        Optional.empty(),
+        LabelWeights.INFER,
+        /* sameLabels= */ true,
+        0,
+        LabelQuestion.DEFAULT_MAX_NODES);
+  }
+
   private static double weight(Draw draw) {
     return draw.between(0, 8) / 4.0;
   }

@@ -115,7 +115,7 @@ class LabelSearchTest {
         for (int code = 0; code < 1024; code++) {
           List<Set<HoleLabel>> side = new ArrayList<>();
           for (int p = 0; p < 5; p++) {
-            side.add(sets.get(code >> 2 * p & 3));
+            side.add(sets.get((code >> (2 * p)) & 3));
           }
           compareWithBruteForce(
               new LabelQuestion(

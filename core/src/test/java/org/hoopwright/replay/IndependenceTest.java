@@ -18,7 +18,8 @@ import com.tngtech.archunit.lang.ArchRule;
 class IndependenceTest {
 
   private static final String VALUES =
-      "org\\.hoopwright\\.(bench\\.(Bench|BenchPlan|ClampSide|Job|MachineClampKind|Start|StartMethod|Step|Tensioner)"
+      "org\\.hoopwright\\.(bench\\.(Bench|BenchPlan|ClampOn|ClampSide|HalfDone|Job|MachineClampKind|Start|StartMethod|Step|StrungEnd"
+          + "|StrungPiece|Tensioner|WayOn)"
           + "|route\\.(EndName|Knot|Moment|Pass|Piece|Route|RouteRequest|StringEnd))(\\$.*)?";
 
   @ArchTest

@@ -200,6 +200,57 @@ class RouteLawsTest {
     }
   }
 
+  /**
+   * Lift what is said to be lifted, all of it, and a route appears; leave one out, and none does.
+   */
+  @Property(tries = 60)
+  void whatIsSaidToBeLiftedIsNeeded(@ForAll Layout layout, @ForAll RouteRequest request) {
+    List<Obstacle> lift = RouteSearch.search(bed(layout), request).lift();
+    if (lift.isEmpty()) {
+      return;
+    }
+    assertThat(anyRouteWithout(layout, request, lift)).isTrue();
+    for (Obstacle o : lift) {
+      List<Obstacle> rest = new ArrayList<>(lift);
+      rest.remove(o);
+      assertThat(anyRouteWithout(layout, request, rest)).as("with %s", o).isFalse();
+    }
+  }
+
+  private static boolean anyRouteWithout(
+      Layout layout, RouteRequest request, List<Obstacle> lifted) {
+    List<NoRun> forbidden = new ArrayList<>();
+    for (int i = 0; i < layout.noRun().size(); i++) {
+      if (!at(lifted, "/holes/noRun/" + i)) {
+        forbidden.add(layout.noRun().get(i));
+      }
+    }
+    Layout freed =
+        layout.toBuilder()
+            .noRun(forbidden)
+            .aroundTheWorld(layout.aroundTheWorld() || at(lifted, "/aroundTheWorld"))
+            .mainsStart(at(lifted, "/mains/start") ? Optional.empty() : layout.mainsStart())
+            .build();
+    if (at(lifted, "/holes/tieOff")) {
+      freed = everyHoleTakesAKnot(freed);
+    }
+    RouteRequest.Builder free =
+        RouteRequest.builder()
+            .runLimit(says(lifted, "A run ") ? 1000 : request.runLimit())
+            .knotLimit(says(lifted, "A knot ") ? 1000 : request.knotLimit())
+            .startingClamps(says(lifted, "The bench ") ? 1 : request.startingClamps());
+    if (request.pieces().isPresent() && !says(lifted, "Only routes ")) {
+      free.pieces(request.pieces().getAsInt());
+    }
+    if (request.direction().isPresent() && !says(lifted, "Only crosses ")) {
+      free.direction(request.direction().get());
+    }
+    if (request.mainsStart().isPresent() && !says(lifted, "Only mains ")) {
+      free.mainsStart(request.mainsStart().get());
+    }
+    return RouteSearch.anyRoute(bed(freed), free.build(), Set.of());
+  }
+
   /** Whether there is a route on a frame, and for a request, in which these facts alone hold. */
   private static boolean anyRouteWith(Layout layout, RouteRequest request, List<Obstacle> facts) {
     return RouteSearch.anyRoute(bed(only(layout, facts)), only(request, facts), Set.of());

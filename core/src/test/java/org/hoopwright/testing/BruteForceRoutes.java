@@ -101,6 +101,29 @@ public final class BruteForceRoutes {
     return all;
   }
 
+  /**
+   * Every way to tie an order of passes that was found elsewhere.
+   *
+   * @param bed the bed
+   * @param request what is asked
+   * @param order the order; its knots, starting clamp and time order are not looked at
+   * @return the order with knots, once for each way
+   */
+  public static List<Found> knotted(Bed bed, RouteRequest request, Found order) {
+    Reading r =
+        new Reading(
+            bed,
+            request,
+            order.start,
+            order.direction,
+            order.shortSide,
+            order.shortOpening,
+            order.longOpening);
+    List<Found> all = new ArrayList<>();
+    tie(r, order.shortPasses, order.longPasses, order.crossPasses, all);
+    return all;
+  }
+
   private static boolean wanted(Reading r) {
     return r.request.direction().orElse(r.direction) == r.direction
         && r.request.mainsStart().orElse(r.start) == r.start

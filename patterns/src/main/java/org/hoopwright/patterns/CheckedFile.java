@@ -16,8 +16,7 @@ import org.hoopwright.finding.Findings;
  * @param findings what was found, brought into the order of {@link Findings#sorted}
  * @param silent the rules that could not be asked
  */
-public record CheckedFile(
-    String name, String text, List<Finding> findings, List<Silence> silent) {
+public record CheckedFile(String name, String text, List<Finding> findings, List<Silence> silent) {
 
   /** Sorts the findings. */
   public CheckedFile {

@@ -41,8 +41,8 @@ import org.hoopwright.patterns.json.JsonText;
  *
  * <p>Lines and columns count from 1, columns in UTF-16 units; {@code end} is just past the last
  * character. {@code line}, {@code column} and {@code end} are absent when the place is not known,
- * {@code fix} when nothing needs doing, {@code source} when the rule has none. {@code facts} are the
- * numbers that a finding rests on, {@code patch} its fix as JSON Patch (RFC 6902) where that is
+ * {@code fix} when nothing needs doing, {@code source} when the rule has none. {@code facts} are
+ * the numbers that a finding rests on, {@code patch} its fix as JSON Patch (RFC 6902) where that is
  * mechanical, {@code silent} the rules that could not be asked of a file. Every file is there, also
  * without findings, and every finding is.
  */

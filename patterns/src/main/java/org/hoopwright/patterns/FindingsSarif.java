@@ -84,8 +84,7 @@ public final class FindingsSarif {
     Map<String, Object> location = new LinkedHashMap<>();
     location.put("physicalLocation", physical);
     if (!finding.pointer().isEmpty()) {
-      location.put(
-          "logicalLocations", List.of(Map.of("fullyQualifiedName", finding.pointer())));
+      location.put("logicalLocations", List.of(Map.of("fullyQualifiedName", finding.pointer())));
     }
     Map<String, Object> result = new LinkedHashMap<>();
     result.put("ruleId", finding.code().code());

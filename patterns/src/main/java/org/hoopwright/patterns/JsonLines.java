@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.function.Function;
 import org.hoopwright.patterns.json.JsonText;
+import org.hoopwright.patterns.json.PlainNumber;
 
 /**
  * JSON as it is written: members in the order given, two-space indent, {@code \n}. A list or object
@@ -46,6 +47,11 @@ final class JsonLines {
   /** A number that needs more than one decimal, see {@link Decimals#precise}. */
   static JsonLines precise(double number) {
     return new JsonLines(new Value.Plain(Decimals.precise(number)));
+  }
+
+  /** A number that reads back as this very one, see {@link PlainNumber#of}. */
+  static JsonLines exact(double number) {
+    return new JsonLines(new Value.Plain(PlainNumber.of(number)));
   }
 
   /** True or false. */

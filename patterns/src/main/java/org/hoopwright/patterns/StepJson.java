@@ -20,6 +20,8 @@ final class StepJson {
       m.put("piece", s.piece()).put("end", s.end().word());
     } else if (step instanceof Step.Unlace s) {
       m.put("span", s.span()).put("piece", s.piece()).put("end", s.end().word());
+    } else if (step instanceof Step.CutOut s) {
+      m.put("piece", s.piece());
     } else if (step instanceof Step.Pull s) {
       m.put("tails", JsonLines.names(s.tails())).put("at", JsonLines.names(s.at()));
       m.put("tension", JsonLines.tenths(s.tension().newtons()));

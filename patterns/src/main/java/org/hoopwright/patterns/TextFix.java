@@ -88,10 +88,7 @@ final class TextFix {
   }
 
   private static String last(String pointer) {
-    return pointer
-        .substring(pointer.lastIndexOf('/') + 1)
-        .replace("~1", "/")
-        .replace("~0", "~");
+    return pointer.substring(pointer.lastIndexOf('/') + 1).replace("~1", "/").replace("~0", "~");
   }
 
   private static Optional<JsonNode> find(JsonNode root, String pointer) {
@@ -105,7 +102,9 @@ final class TextFix {
               if (node instanceof ObjectNode o) {
                 return member(o, name).map(Member::value);
               }
-              return node instanceof ArrayNode a ? index(a, name).map(a.items()::get) : Optional.empty();
+              return node instanceof ArrayNode a
+                  ? index(a, name).map(a.items()::get)
+                  : Optional.empty();
             });
   }
 

@@ -80,7 +80,9 @@ record Values(Reading reading, boolean vital) {
             ? "a text (" + Shown.quoted(t.text()) + ")"
             : node instanceof NumberNode n ? "a number (" + Shown.cut(n.raw()) + ")" : node.kind();
     List<PatchStep> patch =
-        node instanceof TextNode t && wanted.endsWith(" number") && NUMBER.matcher(t.text()).matches()
+        node instanceof TextNode t
+                && wanted.endsWith(" number")
+                && NUMBER.matcher(t.text()).matches()
             ? List.of(PatchStep.replace(pointer, t.text()))
             : List.of();
     return wrong(

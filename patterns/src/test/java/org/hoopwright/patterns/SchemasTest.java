@@ -18,10 +18,15 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.hoopwright.Hoopwright;
 import org.hoopwright.Plan;
+import org.hoopwright.bench.Bench;
 import org.hoopwright.bench.Job;
+import org.hoopwright.bench.MachineClampKind;
+import org.hoopwright.bench.StringAtHand;
+import org.hoopwright.bench.Tensioner;
 import org.hoopwright.finding.Findings;
 import org.hoopwright.frame.Layout;
 import org.hoopwright.frame.LayoutCheck;
+import org.hoopwright.geometry.Side;
 import org.hoopwright.testing.Draw;
 import org.hoopwright.testing.LayoutDetails;
 import org.junit.jupiter.api.Test;
@@ -86,6 +91,37 @@ class SchemasTest {
   }
 
   @Test
+  void acceptsAPlanWithAllThatCanBeAskedFor() {
+    Job job =
+        Job.builder()
+            .anchorMain(1)
+            .anchorSide(Side.RIGHT)
+            .stringAtHand(StringAtHand.pack(6000, 5000))
+            .bench(
+                Bench.builder()
+                    .clampLengthMm(13)
+                    .clampDistanceMm(16)
+                    .reachMm(250)
+                    .machineClampKind(MachineClampKind.FLOATING)
+                    .tensioner(Tensioner.DROP_WEIGHT)
+                    .build())
+            .build();
+    Plan plan = Hoopwright.plan(Samples.layout("willowbank-100"), job).plan().orElseThrow();
+    JsonNode tree = JSON.readTree(PlanWriter.write(plan, Optional.empty(), true));
+    assertThat(PLAN.validate(tree)).isEmpty();
+    assertThat(tree.get("forces").size()).isGreaterThan(50);
+    for (String member :
+        List.of("anchorMain", "anchorSide", "stringAtHand", "clamps", "tensioner", "reach")) {
+      assertThat(tree.get("options").has(member)).as(member).isTrue();
+      ((ObjectNode) tree.get("options")).put(member, "nonsense");
+      assertThat(PLAN.validate(tree)).as(member).isNotEmpty();
+      ((ObjectNode) tree.get("options")).remove(member);
+    }
+    ((ObjectNode) tree.get("forces").get(3)).put("unheardOf", 1);
+    assertThat(PLAN.validate(tree)).isNotEmpty();
+  }
+
+  @Test
   void aPlanWithAMemberThatIsNoneIsRefused() {
     Plan plan =
         Hoopwright.plan(Samples.layout("willowbank-teaching"), Job.standard()).plan().orElseThrow();
@@ -97,7 +133,7 @@ class SchemasTest {
     objects(tree.get("start"), objects);
     assertThat(objects).hasSizeGreaterThan(40);
     for (ObjectNode object : objects) {
-      if (object == tree.get("route").get("rank")) {
+      if (object.equals(tree.get("route").get("rank"))) {
         continue; // preferences have names of their own
       }
       object.put("unheardOf", "1");

@@ -87,7 +87,7 @@ final class BenchOptions {
                   () -> wrong("--tensioner", tensioner, words(Tensioner.values(), t -> t.word()))));
     }
     if (reach != null) {
-      bench.reachMm(LengthWord.mm("--reach", reach));
+      bench.reachMm(LengthWord.mm("--reach", reach, LengthWord.Of.BENCH));
     }
     return bench
         .machineClampTests(tests("--clamp-test", clampTests))

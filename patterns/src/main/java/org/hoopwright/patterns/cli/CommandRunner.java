@@ -40,6 +40,10 @@ public final class CommandRunner {
             .addSubcommand(new PlanCommand(session))
             .addSubcommand(new DrawCommand(session))
             .addSubcommand(new SheetCommand(session))
+            .addSubcommand(new InferCommand(session))
+            .addSubcommand(new DetourCommand(session))
+            .addSubcommand(new StateCommand(session))
+            .addSubcommand(new ResumeCommand(session))
             .addSubcommand(new NewCommand(session))
             .addSubcommand(new SamplesCommand(session));
     line.setExpandAtFiles(false)

@@ -133,7 +133,7 @@ final class DrawCommand implements Callable<Integer> {
     DrawingOptions.Builder look = DrawingOptions.builder().back(side == SeenFrom.back);
     if (size != null) {
       try {
-        look.widthMm(LengthWord.mm("--size", size));
+        look.widthMm(LengthWord.mm("--size", size, LengthWord.Of.BENCH));
       } catch (IllegalArgumentException e) {
         throw wrong(String.valueOf(e.getMessage()));
       }

@@ -40,8 +40,7 @@ final class Explanation {
             });
     if (!rule.silentAfter().isEmpty()) {
       text.append("\nNot looked for beside: ");
-      text.append(
-          String.join(", ", rule.silentAfter().stream().map(FindingCode::code).toList()));
+      text.append(String.join(", ", rule.silentAfter().stream().map(FindingCode::code).toList()));
       text.append(".\n");
     }
     return text.toString();

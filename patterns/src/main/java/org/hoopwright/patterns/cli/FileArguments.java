@@ -26,10 +26,10 @@ final class FileArguments {
   private FileArguments() {}
 
   /**
-   * The files of one word. A folder stands for every {@code .json} file in it and in its folders;
-   * a word with {@code *}, {@code ?}, <code>[</code> or <code>{</code> that names no file is a
-   * glob, in which <code>**</code> crosses folders. In the order of their names; links to folders
-   * are not followed.
+   * The files of one word. A folder stands for every {@code .json} file in it and in its folders; a
+   * word with {@code *}, {@code ?}, <code>[</code> or <code>{</code> that names no file is a glob,
+   * in which <code>**</code> crosses folders. In the order of their names; links to folders are not
+   * followed.
    *
    * @throws UnreadableFile when a folder holds no layout, nothing matches, or there are too many
    */

@@ -277,15 +277,8 @@ final class JobOptions {
         : StringAtHand.one(mains);
   }
 
-  private double length(String value) {
-    return StringLength.mm(value)
-        .orElseThrow(
-            () ->
-                wrong(
-                    "--at-hand ("
-                        + value
-                        + ") must be a number with its unit: write it like 12m, 40ft or"
-                        + " 22ft/18ft."));
+  private static double length(String value) {
+    return LengthWord.mm("--at-hand", value, LengthWord.Of.STRING);
   }
 
   private <T> Optional<T> word(

@@ -34,7 +34,9 @@ final class Paint {
             Matcher.quoteReplacement(
                 r.group(1)
                     + ": \u001b["
-                    + (r.group(2).equals("error") ? "1;31" : r.group(2).equals("warning") ? "1;33" : "1;36")
+                    + (r.group(2).equals("error")
+                        ? "1;31"
+                        : r.group(2).equals("warning") ? "1;33" : "1;36")
                     + "m"
                     + r.group(2)
                     + ":\u001b[0m "

@@ -140,7 +140,7 @@ final class PlanCommand implements Callable<Integer> {
   /** The plan of each route that has one; of the others a message says so. */
   private List<Plan> plans(ReadResult read, Bed bed, List<RankedRoute> ranked, Job job) {
     List<Finding> ofLayout =
-        Planning.withFile(read, Hoopwright.check(bed.layout())).stream()
+        Planning.withFile(read, Hoopwright.check(read.layout().orElse(bed.layout()))).stream()
             .filter(f -> f.code() != FindingCode.NO_ROUTE) // this job's limits let one through
             .toList();
     List<Plan> plans = new ArrayList<>();

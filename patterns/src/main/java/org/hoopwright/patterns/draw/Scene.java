@@ -91,7 +91,8 @@ final class Scene {
   Optional<Element> label(
       String id, String text, String look, double size, Point about, Point from, Point out) {
     double width = Words.width(text, size) * (look.contains("bold") ? Words.BOLD : 1);
-    Optional<Box> place = placer.outside(from, out, width, size * LINE);
+    // A word's space to the next label: two that touch read as one.
+    Optional<Box> place = placer.outside(from, out, width + 0.4 * size, size * LINE);
     place.ifPresent(box -> leader(about, from, box));
     return place.map(box -> textIn(Layer.LABELS, id, text, look, size, box));
   }

@@ -92,7 +92,8 @@
     const force = chosen("force");
     const length = chosen("length");
     for (const q of page.querySelectorAll("[data-newtons]")) {
-      q.textContent = (Number(q.dataset.newtons) / factors[force]).toFixed(1) + " " + force;
+      const value = Number(q.dataset.newtons) / factors[force];
+      q.textContent = value.toFixed(Number(q.dataset.decimals)) + " " + force;
     }
     for (const q of page.querySelectorAll("[data-mm]")) {
       const mm = Number(q.dataset.mm);

@@ -100,7 +100,8 @@ class CheckCommandTest {
 
     assertThat(call.code()).isEqualTo(ExitCode.FILE);
     assertThat(call.out()).contains(wrong + ":7:11: error: ");
-    assertThat(call.err()).contains("there is no such file", "it holds no .json file", "1 file: 1 error");
+    assertThat(call.err())
+        .contains("there is no such file", "it holds no .json file", "1 file: 1 error");
   }
 
   @Test

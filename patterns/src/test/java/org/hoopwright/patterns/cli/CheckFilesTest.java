@@ -40,8 +40,7 @@ class CheckFilesTest {
     ByteArrayOutputStream o = new ByteArrayOutputStream();
     ByteArrayOutputStream e = new ByteArrayOutputStream();
     int code =
-        CommandRunner.run(
-            new Streams(new ByteArrayInputStream(new byte[0]), o, e, terminal), args);
+        CommandRunner.run(new Streams(new ByteArrayInputStream(new byte[0]), o, e, terminal), args);
     out = o.toString(UTF_8);
     err = e.toString(UTF_8);
     return code;
@@ -162,8 +161,7 @@ class CheckFilesTest {
 
     assertThat(check("--fix", file.toString())).isEqualTo(ExitCode.DONE);
     assertThat(Files.readString(file))
-        .isEqualTo(
-            GOOD.replace("[\"1H\", \"1T\", \"2T\"]", "[\"1H\", /* here */ \"1T\", \"2T\"]"));
+        .isEqualTo(GOOD.replace("[\"1H\", \"1T\", \"2T\"]", "[\"1H\", /* here */ \"1T\", \"2T\"]"));
     assertThat(err).contains("mended 4.");
     assertThat(check("--fix", file.toString())).isEqualTo(ExitCode.DONE);
     assertThat(err).doesNotContain("mended");

@@ -328,11 +328,12 @@ class PlanCommandTest {
 
   @ParameterizedTest
   @CsvSource({
-    "12, 'write it like 12m, 40ft or 22ft/18ft'",
+    "12, write 12m or 12ft",
     "0m, must be more than 0 mm",
     "999999ft, at most 100 km",
     "1m/2m/3m, or two with a / between them",
-    "m, 'write it like 12m, 40ft or 22ft/18ft'",
+    "m, write it like 12m or 40ft",
+    "9m/, write it like 12m or 40ft",
   })
   void stringAtHandMustHaveItsUnit(String value, String says) {
     Call call = Call.of("plan", FRAME, "--at-hand", value);

@@ -121,4 +121,20 @@ class BenchSheetTest {
     assertThat(BenchSheet.of(plan, CAUTIONS, List.of()).html())
         .isEqualTo(BenchSheet.of(plan, CAUTIONS, List.of()).html());
   }
+
+  @Test
+  void quantitiesInSentencesFollowTheReadersUnits() {
+    BenchPlan plan = SamplePlans.of("willowbank-100"); // in mm and lbf
+    String html =
+        BenchSheet.of(
+                plan,
+                List.of("It bears 311 N, 70.5 lbf, at 28 mm; 99999999 lbf, v1.5 N and 3 Nm stay."),
+                List.of())
+            .html();
+    assertThat(html)
+        .contains(
+            "It bears <span class=\"q\" data-newtons=\"311.0000\" data-decimals=\"0\">70 lbf</span>,",
+            "data-decimals=\"1\">70.5 lbf</span>, at ",
+            "data-mm=\"28\">28 mm</span>; 99999999 lbf, v1.5 N and 3 Nm stay.");
+  }
 }

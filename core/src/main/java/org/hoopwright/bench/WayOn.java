@@ -1,0 +1,62 @@
+package org.hoopwright.bench;
+
+import java.util.List;
+import java.util.Set;
+import org.hoopwright.bed.Bed;
+import org.hoopwright.bed.SpanId;
+import org.hoopwright.finding.Finding;
+
+/**
+ * A way on from a half-done job: what to undo, and the plan from there.
+ *
+ * @param bed the bed on which it was strung
+ * @param from the state it begins with, in that bed's names, with the short end of the route
+ * @param undo the steps that take back what cannot stay, in that bed's names; empty when everything
+ *     stays
+ * @param after the state after them, in the names of the plan's bed
+ * @param goOn the plan from there to the end
+ * @param spansUndone how many spans that have had their own pull come out
+ * @param piecesCutOut pieces that are cut out whole
+ * @param newStringMm how much string is needed beside what lies in the frame, in mm
+ * @param bridged spans whose tails do not reach the tensioner and are bridged with a scrap of
+ *     string
+ * @param wishesMissed how many wishes of the frame's maker the route misses
+ * @param findings what is worth knowing, such as a short tail for a knot
+ */
+public record WayOn(
+    Bed bed,
+    HalfDone from,
+    List<Step> undo,
+    HalfDone after,
+    BenchPlan goOn,
+    int spansUndone,
+    Set<Integer> piecesCutOut,
+    double newStringMm,
+    Set<SpanId> bridged,
+    int wishesMissed,
+    List<Finding> findings) {
+
+  /** Copies the lists. */
+  public WayOn {
+    undo = List.copyOf(undo);
+    piecesCutOut = java.util.Collections.unmodifiableSet(new java.util.TreeSet<>(piecesCutOut));
+    bridged = java.util.Collections.unmodifiableSet(new java.util.TreeSet<>(bridged));
+    findings = List.copyOf(findings);
+  }
+
+  /** What it costs, in one sentence. */
+  public String say() {
+    String undone = spansUndone == 0 ? "Nothing is undone" : spansUndone + " strings are undone";
+    String cut =
+        piecesCutOut.isEmpty()
+            ? ""
+            : piecesCutOut.contains(0) ? ", everything is cut out" : ", the crosses are cut out";
+    String string =
+        newStringMm == 0 ? "" : ", " + Say.mm(Math.ceil(newStringMm)) + " of new string";
+    String bridge =
+        bridged.isEmpty()
+            ? ""
+            : ", bridged at " + String.join(", ", bridged.stream().map(SpanId::toString).toList());
+    return undone + cut + string + bridge + ".";
+  }
+}
