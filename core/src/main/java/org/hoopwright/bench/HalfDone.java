@@ -38,13 +38,13 @@ public record HalfDone(
     misweaves = List.copyOf(misweaves);
     if (pieces.isEmpty() || pieces.size() > 2) {
       throw new IllegalArgumentException(
-          "The pieces of a half-done job (%d) must be 1 or 2.".formatted(pieces.size()));
+          "The pieces of a half-done job (%s) must be 1 or 2.".formatted(pieces.size()));
     }
     for (int i = 0; i < pieces.size(); i++) {
       EndName first = pieces.get(i).low().name();
       if (first != (i == 0 ? EndName.SHORT : EndName.START)) {
         throw new IllegalArgumentException(
-            "Piece %d begins with the %s end, but the first piece has short and long ends and the second start and finish."
+            "Piece %s begins with the %s end, but the first piece has short and long ends and the second start and finish."
                 .formatted(i, first.word()));
       }
     }
@@ -63,7 +63,7 @@ public record HalfDone(
   public static HalfDone after(BenchPlan plan, int steps) {
     if (steps < 0 || steps > plan.steps().size()) {
       throw new IllegalArgumentException(
-          "The number of steps (%d) must be from 0 to %d.".formatted(steps, plan.steps().size()));
+          "The number of steps (%s) must be from 0 to %s.".formatted(steps, plan.steps().size()));
     }
     return new StepTracker(plan).after(steps);
   }

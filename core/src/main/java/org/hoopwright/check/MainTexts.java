@@ -23,7 +23,7 @@ final class MainTexts {
               RuleText.of(FindingCode.MAINS_SKIP_MISSING)
                   .says(
                       "Without mains.skip it is not known which holes the mains use. Absent is not the same as [].")
-                  .example("willowbank-teaching", ", \"skip\": []", ""),
+                  .inWords("\"skip\": []", "no mains.skip"),
               RuleText.of(FindingCode.PATTERN_INFERRED)
                   .says(
                       "The layout does not state mains.skip, and the holes allow one reading only. It was used, and is shown, so that it can be written into the file (`infer`).")
@@ -96,16 +96,7 @@ final class MainTexts {
                   .example(
                       "willowbank-100",
                       "\"skip\": [\"7H\", \"9H\", \"7T\", \"9T\"]",
-                      "\"skip\": [\"7H\", \"9H\", \"7T\", \"9T\", \"14H\"]"),
-              RuleText.of(FindingCode.MAINS_START_INFERRED)
-                  .says(
-                      "Where the mains may start is worked out from the routes that exist; the maker of the frame may ask for one of them."),
-              RuleText.of(FindingCode.DETOUR)
-                  .says(
-                      "The pattern nearest to the stated one that leaves the blocked holes out, with what it moves, shares and skews. The maker of the frame may forbid it."),
-              RuleText.of(FindingCode.DETOUR_NONE)
-                  .says(
-                      "No pattern that leaves the blocked holes out has a route: the frame needs a new grommet before it is strung.")));
+                      "\"skip\": [\"7H\", \"9H\", \"7T\", \"9T\", \"14H\"]")));
 
   private MainTexts() {}
 }

@@ -47,9 +47,7 @@ final class PlanTexts {
                   .inWords("--tension 55lbf", "--tension 30lbf"),
               RuleText.of(FindingCode.REPLAY_BREACH)
                   .says(
-                      "A plan that is handed out never has this: the replay refuses it before. Callers who replay plans of their own meet it."),
-              RuleText.of(FindingCode.HALF_DONE)
-                  .says("A job that was begun leaves less choice than an empty frame.")));
+                      "A plan that is handed out never has this: the replay refuses it before. Callers who replay plans of their own meet it.")));
 
   private PlanTexts() {}
 }

@@ -40,16 +40,29 @@ final class StartTexts {
               RuleText.of(FindingCode.ROUTE_DOUBLED)
                   .says(
                       "More than {DOUBLED_SHARE} of the runs lie over an earlier one, in the best route that there is."),
+              RuleText.of(FindingCode.MAINS_START_INFERRED)
+                  .says(
+                      "The layout does not say at which end the mains start, and only one end leads to a route; it was taken.")
+                  .inWords("\"start\": \"throat\"", "no mains.start"),
+              RuleText.of(FindingCode.DETOUR)
+                  .says(
+                      "The nearest pattern that leaves the blocked hole out is shown: which strings move, and which holes take two. Look whether these holes are wide enough.")
+                  .inWords("\"blocked\": []", "\"blocked\": [\"L3H\"]"),
+              RuleText.of(FindingCode.DETOUR_NONE)
+                  .says(
+                      "No pattern near the stated one leaves the blocked hole out and can be strung."),
+              RuleText.of(FindingCode.HALF_DONE)
+                  .says("What a half-done job leaves to choose, or forbids."),
+              RuleText.of(FindingCode.ROUTE_OBSTACLE)
+                  .says(
+                      "One of the facts that together forbid every route; lifting any one of them may be enough."),
               RuleText.of(FindingCode.NO_ROUTE)
                   .says(
                       "The search proved that no order of the string keeps to all hard rules. A smallest set of facts that together forbid it is named.")
                   .example(
                       "willowbank-100",
                       "\"tieOff\": [\"5H\", \"6T\", \"8T\", \"12T\"]",
-                      "\"tieOff\": []"),
-              RuleText.of(FindingCode.ROUTE_OBSTACLE)
-                  .says(
-                      "One of the facts that together forbid every route, at its own place in the file, with what would lift it.")));
+                      "\"tieOff\": []")));
 
   private StartTexts() {}
 }
