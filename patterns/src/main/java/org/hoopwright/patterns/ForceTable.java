@@ -20,6 +20,7 @@ import org.hoopwright.replay.Interval;
 import org.hoopwright.replay.Relaxation;
 import org.hoopwright.replay.StepForces;
 import org.hoopwright.units.ForceUnit;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What strings, clamps, knots and hoop are estimated to bear after each step, as text; and what
@@ -70,7 +71,7 @@ public final class ForceTable {
     return sheet.toString();
   }
 
-  private List<String> row(StepForces s, StepForces before) {
+  private List<String> row(StepForces s, @Nullable StepForces before) {
     Step step = bench.steps().get(s.step() - 1);
     Optional<SpanId> span = span(step, before);
     String clamps =
@@ -99,7 +100,7 @@ public final class ForceTable {
   }
 
   /** The span that a step is about; of a release the one that was pulled last. */
-  private Optional<SpanId> span(Step step, StepForces before) {
+  private Optional<SpanId> span(Step step, @Nullable StepForces before) {
     if (step instanceof Step.Pull p) {
       return Optional.of(p.tails().get(0));
     }
