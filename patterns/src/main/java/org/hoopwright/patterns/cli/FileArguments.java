@@ -64,7 +64,7 @@ final class FileArguments {
     String root = slash < 0 ? "" : slash == 0 ? "/" : word.substring(0, slash);
     try {
       PathMatcher matcher = FileSystems.getDefault().getPathMatcher("glob:" + word);
-      return walk(word, Path.of(root), matcher::matches, "no file matches");
+      return walk(word, Path.of(root), matcher, "no file matches");
     } catch (PatternSyntaxException | InvalidPathException e) {
       throw new UnreadableFile(word, "it is neither a file nor a glob");
     }
