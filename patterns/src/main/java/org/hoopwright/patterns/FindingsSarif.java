@@ -1,7 +1,9 @@
 package org.hoopwright.patterns;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,6 +21,8 @@ public final class FindingsSarif {
 
   private static final String SCHEMA =
       "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json";
+
+  private static final List<FindingCode> CODES = List.of(FindingCode.values());
 
   private FindingsSarif() {}
 
@@ -57,7 +61,7 @@ public final class FindingsSarif {
 
   private static List<Object> rules() {
     List<Object> rules = new ArrayList<>();
-    for (FindingCode code : FindingCode.values()) {
+    for (FindingCode code : CODES) {
       Map<String, Object> rule = new LinkedHashMap<>();
       rule.put("id", code.code());
       rule.put("shortDescription", Map.of("text", code.summary()));
@@ -89,7 +93,7 @@ public final class FindingsSarif {
     }
     Map<String, Object> result = new LinkedHashMap<>();
     result.put("ruleId", finding.code().code());
-    result.put("ruleIndex", Arrays.asList(FindingCode.values()).indexOf(finding.code()));
+    result.put("ruleIndex", CODES.indexOf(finding.code()));
     result.put("level", finding.severity().word());
     String text =
         finding.fix().isEmpty() ? finding.message() : finding.message() + " " + finding.fix();
@@ -105,7 +109,7 @@ public final class FindingsSarif {
   static String uri(String name) {
     StringBuilder uri = new StringBuilder();
     boolean first = true;
-    for (byte b : name.replace('\\', '/').getBytes(java.nio.charset.StandardCharsets.UTF_8)) {
+    for (byte b : name.replace('\\', '/').getBytes(UTF_8)) {
       char c = (char) (b & 0xFF);
       boolean plain =
           (c >= 'a' && c <= 'z')
@@ -115,7 +119,7 @@ public final class FindingsSarif {
       if (plain) {
         uri.append(c);
       } else {
-        uri.append('%').append(java.util.HexFormat.of().withUpperCase().toHexDigits(b));
+        uri.append('%').append(HexFormat.of().withUpperCase().toHexDigits(b));
       }
       first = false;
     }
