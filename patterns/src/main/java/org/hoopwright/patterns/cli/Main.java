@@ -20,7 +20,7 @@ public final class Main {
             System.in,
             new FileOutputStream(FileDescriptor.out),
             new FileOutputStream(FileDescriptor.err),
-            System.console() != null && System.getenv().getOrDefault("NO_COLOR", "").isEmpty());
+            Terminal.colours());
     System.exit(CommandRunner.run(streams, args));
   }
 }
