@@ -1,6 +1,5 @@
 package org.hoopwright.patterns.cli;
 
-import java.io.Console;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 
@@ -21,21 +20,7 @@ public final class Main {
             System.in,
             new FileOutputStream(FileDescriptor.out),
             new FileOutputStream(FileDescriptor.err),
-            onTerminal() && System.getenv().getOrDefault("NO_COLOR", "").isEmpty());
+            Terminal.colours());
     System.exit(CommandRunner.run(streams, args));
-  }
-
-  // From Java 22 on there can be a console without a terminal; Java 17 lacks the method that tells.
-  @SuppressWarnings("SystemConsoleNull")
-  private static boolean onTerminal() {
-    Console console = System.console();
-    if (console == null) {
-      return false;
-    }
-    try {
-      return (boolean) Console.class.getMethod("isTerminal").invoke(console);
-    } catch (ReflectiveOperationException e) {
-      return true;
-    }
   }
 }
