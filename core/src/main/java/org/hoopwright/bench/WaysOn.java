@@ -62,7 +62,7 @@ public final class WaysOn {
   public static List<WayOn> find(Bed before, HalfDone state, Bed bed, Job job, int most) {
     if (most < 1) {
       throw new IllegalArgumentException(
-          "The number of ways (%d) must be 1 or more.".formatted(most));
+          "The number of ways (%s) must be 1 or more.".formatted(most));
     }
     RouteRequest.Builder request =
         job.routes().toBuilder().startingClamps(job.bench().startingClamps());

@@ -36,7 +36,7 @@ final class Obstacles {
     if (!anyRoute(aside)) {
       return List.of(
           new Obstacle(
-              "A bed of %d mains a side and %d crosses is below the least frame, 2 mains a side and 2 crosses."
+              "A bed of %s mains a side and %s crosses is below the least frame, 2 mains a side and 2 crosses."
                   .formatted(bed.mainsPerSide(), bed.crossCount()),
               "",
               List.of(),

@@ -35,7 +35,7 @@ public final class ObservedWeave {
   public static ObservedWeave ofRows(Bed bed, List<String> rows) {
     if (rows.size() != bed.crossCount()) {
       throw new IllegalArgumentException(
-          "The number of rows (%d) must be that of the crosses, %d.\nMaybe give an empty row for a cross that is not in."
+          "The number of rows (%s) must be that of the crosses, %s.\nMaybe give an empty row for a cross that is not in."
               .formatted(rows.size(), bed.crossCount()));
     }
     ObservedWeave weave = new ObservedWeave(bed);
@@ -45,7 +45,7 @@ public final class ObservedWeave {
       List<SpanId> mains = met(bed, cross);
       if (!row.isEmpty() && row.length() != mains.size()) {
         throw new IllegalArgumentException(
-            "The row of %s (%s) must have %d letters, one for each main that it meets: %s to %s."
+            "The row of %s (%s) must have %s letters, one for each main that it meets: %s to %s."
                 .formatted(cross, row, mains.size(), mains.get(0), mains.get(mains.size() - 1)));
       }
       Map<SpanId, Boolean> seen = new TreeMap<>();
