@@ -101,6 +101,11 @@ final class LabelQuestions {
    * many unused.
    */
   static LabelQuestion usual(Layout frame, Draw draw, int open) {
+    return usual(frame, draw, open, false);
+  }
+
+  /** As {@link #usual(Layout, Draw, int)}, but where wanted every hole may be for either. */
+  static LabelQuestion usual(Layout frame, Draw draw, int open, boolean everyHole) {
     Layout layout = frame.toBuilder().mainsSkip(Optional.empty()).withoutFirstAndLast().build();
     Ring ring = Ring.of(layout);
     int size = ring.size(Side.LEFT);
@@ -109,9 +114,9 @@ final class LabelQuestions {
     for (int p = 0; p < size; p++) {
       int fromAxis = Math.min(p, size - 1 - p);
       sets.add(
-          fromAxis < n - 3
+          fromAxis < n - 3 && !everyHole
               ? EnumSet.of(HoleLabel.MAIN)
-              : fromAxis > n + 3
+              : fromAxis > n + 3 && !everyHole
                   ? EnumSet.of(HoleLabel.CROSS)
                   : EnumSet.of(HoleLabel.MAIN, HoleLabel.CROSS));
     }

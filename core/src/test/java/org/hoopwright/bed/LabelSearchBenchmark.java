@@ -27,7 +27,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @Fork(1)
 @Warmup(iterations = 2, time = 1)
 @Measurement(iterations = 3, time = 1)
-public class LabelSearchBench {
+public class LabelSearchBenchmark {
 
   /** The 16 x 19 frame. */
   @State(Scope.Benchmark)
@@ -36,12 +36,18 @@ public class LabelSearchBench {
     @Param({"0", "1", "2"})
     int open;
 
+    /** Which holes may be for a main or a cross: seven a quadrant, or every one. */
+    @Param({"seven", "every"})
+    String free = "seven";
+
     private LabelQuestion question;
 
     /** Makes the question. */
     @Setup
     public void make() {
-      question = LabelQuestions.usual(Willowbank.hundred().build(), Draw.from(1), open);
+      question =
+          LabelQuestions.usual(
+              Willowbank.hundred().build(), Draw.from(1), open, free.equals("every"));
     }
   }
 
