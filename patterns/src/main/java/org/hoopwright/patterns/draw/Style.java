@@ -34,11 +34,11 @@ final class Style {
       .hw .span.end-long{stroke:var(--long);stroke-width:2.6}
       .hw .span.end-finish{stroke:var(--finish);stroke-width:3.2}
       .hw .run .line{fill:none;stroke:var(--long);stroke-width:3;stroke-linejoin:round}
-      .hw .run.end-short .line,.hw .run.end-start .line{stroke:var(--short);stroke-width:4.2}
+      .hw .run.end-short .line{stroke:var(--short);stroke-width:4.2}
       .hw .arrow{fill:var(--long);stroke:var(--paper);stroke-width:1}
-      .hw .arrow.end-short,.hw .run.end-short .arrow,.hw .run.end-start .arrow{fill:var(--short)}
-      .hw .run.end-finish .line{stroke:var(--finish)}
-      .hw .arrow.end-finish,.hw .run.end-finish .arrow{fill:var(--finish)}
+      .hw .arrow.end-short,.hw .run.end-short .arrow{fill:var(--short)}
+      .hw .run.end-finish .line,.hw .run.end-start .line{stroke:var(--finish)}
+      .hw .arrow.end-finish,.hw .run.end-finish .arrow,.hw .run.end-start .arrow{fill:var(--finish)}
       .hw .leader{fill:none;stroke:var(--quiet);stroke-width:.8}
       .hw .plate{fill:var(--paper)}
       .hw .span-name,.hw .pass,.hw .hole-name,.hw .knot-name{paint-order:stroke;\
