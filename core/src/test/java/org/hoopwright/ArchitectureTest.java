@@ -2,9 +2,11 @@ package org.hoopwright;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
-import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.google.common.graph.GraphBuilder;
+import com.google.common.graph.Graphs;
+import com.google.common.graph.MutableGraph;
 import com.tngtech.archunit.core.domain.Dependency;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
@@ -45,10 +47,6 @@ class ArchitectureTest {
           .orShould()
           .callMethod(Instant.class, "now")
           .because("the same input must give the same answer");
-
-  @ArchTest
-  static final ArchRule NO_CYCLES =
-      slices().matching("org.hoopwright.(*)..").should().beFreeOfCycles();
 
   private static final String ROUTE_CHECK =
       "org\\.hoopwright\\.route\\.(Route(Form|Time|Knot|Measure|)Check|RouteEvent)(\\$.*)?";
@@ -95,6 +93,16 @@ class ArchitectureTest {
           Map.entry(
               "judgement",
               Set.of("units", "material", "finding", "frame", "bed", "route", "bench", "replay")));
+
+  /**
+   * Every dependency follows an arrow, so rooms without a circle of arrows have no circle either.
+   */
+  @Test
+  void arrowsMakeNoCircle() {
+    MutableGraph<String> house = GraphBuilder.directed().allowsSelfLoops(true).build();
+    ARROWS.forEach((from, rooms) -> rooms.forEach(to -> house.putEdge(from, to)));
+    assertThat(Graphs.hasCycle(house)).isFalse();
+  }
 
   @Test
   void arrowsPointOneWay() {

@@ -137,7 +137,7 @@ final class Legend {
                         "s1")
                     .attr("class", "clamp starting")),
         "starting clamp");
-    add(p -> List.of(line("span todo", p)), "not strung yet");
+    add(p -> List.of(line("span open", p)), "not strung yet");
     add(p -> List.of(line("span main laced", p)), "laced, not pulled");
     add(p -> List.of(line("span main now", p)), "this step");
     return add(p -> List.of(line("start-mark", p)), "where the starting clamp's mark may end");

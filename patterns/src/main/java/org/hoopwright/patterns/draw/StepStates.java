@@ -15,8 +15,8 @@ import org.hoopwright.route.EndName;
 /**
  * How each element of a plan's picture looks after each step.
  *
- * <p>Elements are named as in the picture. A state is a class: {@code todo}, {@code laced}, {@code
- * pulled} for spans, {@code todo} and {@code laid} for runs and knots, {@code off} and {@code on}
+ * <p>Elements are named as in the picture. A state is a class: {@code open}, {@code laced}, {@code
+ * pulled} for spans, {@code open} and {@code laid} for runs and knots, {@code off} and {@code on}
  * for clamps, grips and the starting clamp's mark.
  */
 final class StepStates {
@@ -27,7 +27,7 @@ final class StepStates {
   /** The state of what is not there. */
   static final String OFF = "off";
 
-  private static final String TODO = "todo";
+  private static final String OPEN = "open";
   private static final String LAID = "laid";
 
   private final Map<String, TreeMap<Integer, String>> states = new LinkedHashMap<>();
@@ -35,10 +35,10 @@ final class StepStates {
 
   StepStates(BenchPlan plan) {
     List<Run> runs = Run.of(plan.route());
-    plan.bed().spans().forEach(s -> set("span-" + s.id(), 0, TODO));
-    runs.forEach(r -> set(r.id(), 0, TODO));
+    plan.bed().spans().forEach(s -> set("span-" + s.id(), 0, OPEN));
+    runs.forEach(r -> set(r.id(), 0, OPEN));
     for (EndName end : EndName.values()) {
-      set("knot-" + end.word(), 0, TODO);
+      set("knot-" + end.word(), 0, OPEN);
     }
     Map<String, Integer> clamps = new LinkedHashMap<>();
     List<Integer> grips = new ArrayList<>();
@@ -50,7 +50,7 @@ final class StepStates {
       } else if (step instanceof Step.Weave s) {
         pass(runs, s.span(), n, "laced", LAID);
       } else if (step instanceof Step.Unlace s) {
-        pass(runs, s.span(), n, TODO, TODO);
+        pass(runs, s.span(), n, OPEN, OPEN);
       } else if (step instanceof Step.Pull s) {
         for (SpanId span : s.tails()) {
           if (s.tails().size() == 1) {
@@ -91,20 +91,20 @@ final class StepStates {
     for (Run r : runs) {
       boolean leads = r.before().filter(span::equals).isPresent();
       if (leads || (r.id().equals(Run.CENTRE_LOOP) && r.after().equals(span))) {
-        boolean both = run.equals(TODO) || !r.id().equals(Run.CENTRE_LOOP) || bothSides(r);
-        set(r.id(), n, both ? run : TODO);
+        boolean both = run.equals(OPEN) || !r.id().equals(Run.CENTRE_LOOP) || bothSides(r);
+        set(r.id(), n, both ? run : OPEN);
       }
     }
   }
 
   private boolean bothSides(Run loop) {
-    return loop.before().filter(b -> !last("span-" + b).equals(TODO)).isPresent()
-        && !last("span-" + loop.after()).equals(TODO);
+    return loop.before().filter(b -> !last("span-" + b).equals(OPEN)).isPresent()
+        && !last("span-" + loop.after()).equals(OPEN);
   }
 
   private String last(String name) {
     TreeMap<Integer, String> changes = states.get(name);
-    return changes == null ? TODO : changes.lastEntry().getValue();
+    return changes == null ? OPEN : changes.lastEntry().getValue();
   }
 
   private void set(String name, int step, String state) {

@@ -53,10 +53,10 @@ final class Style {
       .hw .finding path,.hw .finding circle{fill:var(--paper);stroke:var(--ink);stroke-width:1.8}
       .hw .finding.error path{fill:var(--ink)}
       .hw .finding.error text{fill:var(--paper)}
-      .hw .span.todo,.hw .run.todo .line{stroke:var(--faint);stroke-width:1.4}
-      .hw .pass.todo,.hw .knot-name.todo{fill:var(--quiet);font-weight:normal}
+      .hw .span.open,.hw .run.open .line{stroke:var(--faint);stroke-width:1.4}
+      .hw .pass.open,.hw .knot-name.open{fill:var(--quiet);font-weight:normal}
       .hw .clamp.now .jaws{stroke:var(--now);stroke-width:4}
-      .hw .arrow.todo,.hw .run.todo .arrow,.hw .knot.todo,.hw .clamp.todo,.hw .off{display:none}
+      .hw .arrow.open,.hw .run.open .arrow,.hw .knot.open,.hw .clamp.open,.hw .off{display:none}
       .hw .span.laced{stroke-width:1.9;stroke-dasharray:7 2.5}
       .hw .span.now,.hw .run.now .line{stroke:var(--now);stroke-width:5;stroke-dasharray:none}
       .hw .arrow.now,.hw .run.now .arrow{fill:var(--now)}

@@ -5,7 +5,7 @@
   const find = (id) => page.getElementById(id);
   const items = Array.from(page.querySelectorAll("#steps li"));
   const boxes = items.map((li) => li.querySelector("input"));
-  const states = ["todo", "laced", "pulled", "laid", "on", "off", "now"];
+  const states = ["open", "laced", "pulled", "laid", "on", "off", "now"];
   const parts = Array.from(page.querySelectorAll("[data-states]")).map((el) => ({
     el,
     base: el.getAttribute("class").split(" ").filter((c) => !states.includes(c)),

@@ -59,7 +59,7 @@ class BrowserTest {
         .contains("past the end=Step " + last + " of " + last)
         .contains("home=Overview of " + last + " steps")
         .contains("L1 at 3=span main end-short laced now")
-        .contains("X1 at 3=span cross end-finish todo")
+        .contains("X1 at 3=span cross end-finish open")
         .contains("ticked=true then Step 2 of " + last)
         .contains("lbf=55.0 lbf")
         .contains("N=244.7 N")

@@ -275,12 +275,12 @@ class DrawingTest {
     Picture start = Picture.read(Drawing.plan(plan, 0).svg());
     Picture end = Picture.read(Drawing.plan(plan, plan.steps().size()).svg());
     for (Span span : plan.bed().spans()) {
-      assertThat(classes(start, "span-" + span.id())).contains("todo");
+      assertThat(classes(start, "span-" + span.id())).contains("open");
       assertThat(classes(end, "span-" + span.id())).contains("pulled");
     }
     assertThat(end.ids()).noneMatch(id -> id.startsWith("clamp-"));
     assertThat(classes(end, "knot-long")).contains("laid");
-    assertThat(classes(start, "knot-long")).contains("todo");
+    assertThat(classes(start, "knot-long")).contains("open");
   }
 
   private static List<String> classes(Picture picture, String id) {
