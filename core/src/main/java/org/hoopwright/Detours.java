@@ -56,14 +56,9 @@ final class Detours {
   }
 
   private static RouteResult routes(Bed bed, Job job) {
-    RouteRequest.Builder quick =
-        job.routes().toBuilder()
-            .startingClamps(job.bench().startingClamps())
-            .maxNodes(Math.min(ROUTE_NODES, job.routes().maxNodes()));
-    if (job.hybrid(bed.layout())) {
-      quick.pieces(2);
-    }
-    return RouteSearch.search(bed, quick.build());
+    RouteRequest request = job.routeRequest(bed.layout());
+    return RouteSearch.search(
+        bed, request.toBuilder().maxNodes(Math.min(ROUTE_NODES, request.maxNodes())).build());
   }
 
   private static Detour.Found found(

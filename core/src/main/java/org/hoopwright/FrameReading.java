@@ -13,18 +13,14 @@ import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.Findings;
 import org.hoopwright.frame.Layout;
 
-/**
- * The bed of a layout: by its skip rules where it states them, else as read off its holes.
- *
- * @param bed the bed; empty when a finding is an error
- * @param findings what the assignment has to say
- */
-record FrameReading(Optional<Bed> bed, List<Finding> findings) {
+/** The bed of a layout: by its skip rules where it states them, else as read off its holes. */
+final class FrameReading {
 
-  static FrameReading of(Layout layout) {
+  private FrameReading() {}
+
+  static Assignment of(Layout layout) {
     if (layout.mainsSkip().isPresent()) {
-      Assignment stated = StatedAssignment.assign(layout);
-      return new FrameReading(stated.bed(), stated.findings());
+      return StatedAssignment.assign(layout);
     }
     Inference inference = PatternInference.infer(layout);
     List<Finding> findings = new ArrayList<>(inference.findings());
@@ -42,7 +38,7 @@ record FrameReading(Optional<Bed> bed, List<Finding> findings) {
       }
       bed = read.bed();
     }
-    return new FrameReading(
-        Findings.hasErrors(findings) ? Optional.empty() : bed, List.copyOf(findings));
+    return new Assignment(
+        Findings.hasErrors(findings) ? Optional.empty() : bed, Findings.sorted(findings));
   }
 }

@@ -26,7 +26,6 @@ import org.hoopwright.replay.Breach;
 import org.hoopwright.replay.ForceEstimate;
 import org.hoopwright.replay.Replay;
 import org.hoopwright.route.RankedRoute;
-import org.hoopwright.route.Route;
 import org.hoopwright.route.RoutePreferences;
 import org.hoopwright.route.RouteRequest;
 import org.hoopwright.route.RouteResult;
@@ -68,7 +67,7 @@ public final class Hoopwright {
     Layout layout = draft.layout();
     return Checker.check(
         draft,
-        assignment(layout),
+        assign(layout),
         bed -> {
           RouteResult routes = routes(bed, Job.standard());
           return new Checker.Routes(routes, searched(layout, routes));
@@ -89,14 +88,20 @@ public final class Hoopwright {
     };
   }
 
-  /** The strings laid in the holes, with the nearest way round where a blocked hole forbids it. */
-  private static Assignment assignment(Layout layout) {
-    FrameReading reading = FrameReading.of(layout);
-    List<Finding> findings = new ArrayList<>(reading.findings());
-    if (reading.findings().stream().anyMatch(Hoopwright::detourMayHelp)) {
-      findings.addAll(Detours.findings(layout));
+  /**
+   * The bed of a layout: by its skip rules where it states them, else as read off its holes. Where
+   * a blocked hole forbids one, the findings name the nearest way round it.
+   *
+   * @return the bed; none when a finding is an error
+   */
+  public static Assignment assign(Layout layout) {
+    Assignment laid = FrameReading.of(layout);
+    if (laid.findings().stream().noneMatch(Hoopwright::detourMayHelp)) {
+      return laid;
     }
-    return new Assignment(reading.bed(), Findings.sorted(findings));
+    List<Finding> findings = new ArrayList<>(laid.findings());
+    findings.addAll(Detours.findings(layout));
+    return new Assignment(laid.bed(), Findings.sorted(findings));
   }
 
   /**
@@ -142,37 +147,7 @@ public final class Hoopwright {
    * @throws IllegalArgumentException when the job asks for one piece of two different strings
    */
   public static RouteResult routes(Bed bed, Job job) {
-    RouteRequest.Builder request =
-        job.routes().toBuilder().startingClamps(job.bench().startingClamps());
-    if (job.needsTwoPieces(bed.layout())) {
-      if (job.routes().pieces().orElse(2) == 1) {
-        throw new IllegalArgumentException(
-            "The number of pieces (1) must be 2 when mains and crosses are of different string, or of a pack of two lengths.\nMaybe leave the pieces open.");
-      }
-      request.pieces(2);
-    }
-    RouteResult all = RouteSearch.search(bed, request.build());
-    if (!job.hybrid(bed.layout())) {
-      return all;
-    }
-    // The string of the mains must not go on into crosses.
-    List<RankedRoute> own = all.ranked().stream().filter(r -> mainsOnly(r.route())).toList();
-    return new RouteResult(
-        own.isEmpty() && all.status() == RouteResult.Status.FOUND
-            ? RouteResult.Status.PROVEN_ABSENT
-            : all.status(),
-        own,
-        own.size(),
-        all.nodes(),
-        all.obstacles(),
-        all.lift(),
-        all.request());
-  }
-
-  private static boolean mainsOnly(Route route) {
-    return route.pieces().get(0).ends().stream()
-        .flatMap(e -> e.passes().stream())
-        .allMatch(p -> p.span().isMain());
+    return RouteSearch.search(bed, job.routeRequest(bed.layout()));
   }
 
   /**
@@ -186,11 +161,9 @@ public final class Hoopwright {
    *     layout
    */
   public static Outcome plan(Layout layout, Job job) {
-    FrameReading reading = FrameReading.of(layout);
-    List<Finding> findings =
-        new ArrayList<>(
-            Checker.layout(Draft.whole(layout), new Assignment(reading.bed(), reading.findings())));
-    Optional<Bed> bed = reading.bed();
+    Assignment assignment = assign(layout);
+    List<Finding> findings = new ArrayList<>(Checker.layout(Draft.whole(layout), assignment));
+    Optional<Bed> bed = assignment.bed();
     if (bed.isEmpty() || Findings.hasErrors(findings)) {
       return new Outcome.BadLayout(Findings.sorted(findings));
     }
@@ -230,9 +203,7 @@ public final class Hoopwright {
    * @throws HoopwrightFault when the plan fails its own proof
    */
   public static Optional<Plan> planOf(Bed bed, RankedRoute ranked, Job job) {
-    RouteRequest request =
-        job.routes().toBuilder().startingClamps(job.bench().startingClamps()).build();
-    return planOf(bed, ranked, request, job, List.of());
+    return planOf(bed, ranked, job.routeRequest(bed.layout()), job, List.of());
   }
 
   private static Optional<Plan> planOf(

@@ -137,6 +137,28 @@ public final class Job {
     return hybrid(layout) || stringAtHand.filter(StringAtHand::isPack).isPresent();
   }
 
+  /**
+   * What is asked of the search for routes: what {@link #routes()} asks, and what string and bench
+   * ask besides.
+   *
+   * @throws IllegalArgumentException when the job asks for one piece of two different strings, or
+   *     of a pack of two lengths
+   */
+  public RouteRequest routeRequest(Layout layout) {
+    RouteRequest.Builder request =
+        routes.toBuilder()
+            .startingClamps(bench.startingClamps())
+            .crossesOfOtherString(hybrid(layout));
+    if (needsTwoPieces(layout)) {
+      if (routes.pieces().orElse(2) == 1) {
+        throw new IllegalArgumentException(
+            "The number of pieces (1) must be 2 when mains and crosses are of different string, or of a pack of two lengths.\nMaybe leave the pieces open.");
+      }
+      request.pieces(2);
+    }
+    return request.build();
+  }
+
   private static Force usualTension(Layout layout) {
     return layout
         .tension()

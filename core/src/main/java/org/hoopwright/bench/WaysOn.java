@@ -64,12 +64,7 @@ public final class WaysOn {
       throw new IllegalArgumentException(
           "The number of ways (%s) must be 1 or more.".formatted(most));
     }
-    RouteRequest.Builder request =
-        job.routes().toBuilder().startingClamps(job.bench().startingClamps());
-    if (job.hybrid(bed.layout())) {
-      request.pieces(2);
-    }
-    return new WaysOn(before, state, bed, job, request.build()).ways(most);
+    return new WaysOn(before, state, bed, job, job.routeRequest(bed.layout())).ways(most);
   }
 
   /** A route and what is cut out whatever it keeps. */

@@ -99,6 +99,9 @@ final class Obstacles {
     if (request.startingClamps() == 0) {
       facts.add(Fact.Single.NO_STARTING_CLAMP);
     }
+    if (request.crossesOfOtherString()) {
+      facts.add(Fact.Single.OTHER_STRING);
+    }
     if (request.mainsStart().isPresent()) {
       facts.add(Fact.Single.WANTED_START);
     }
@@ -153,6 +156,12 @@ final class Obstacles {
               "",
               List.of(),
               "Allow both directions.");
+      case OTHER_STRING ->
+          new Obstacle(
+              "The crosses are of another string than the mains.",
+              "",
+              List.of(),
+              "String mains and crosses alike.");
       case WANTED_START ->
           new Obstacle(
               "Only mains that start at the "

@@ -88,7 +88,7 @@ final class PassOrderSearch {
         outerMainIn[1 - shortSide] = longOpening == m.n;
         fromFront = 0;
         fromBack = 0;
-        if (m.rules.pieces().orElse(1) == 1) {
+        if (m.rules.pieces().orElse(1) == 1 && m.rules.mainsGoOn()) {
           secondPiece = false;
           shortEnd();
         }
@@ -97,11 +97,9 @@ final class PassOrderSearch {
           if (outerMainIn[0] && outerMainIn[1]) {
             crossesPiece(); // the mains alone, tied at both ends before the first cross
           }
-          longEnd(
-              m.exit(
-                  longPasses[
-                      longCount
-                          - 1])); // once the short end is tied, the long end goes on into crosses
+          if (m.rules.mainsGoOn()) { // once the short end is tied
+            longEnd(m.exit(longPasses[longCount - 1]));
+          }
         }
       }
     }

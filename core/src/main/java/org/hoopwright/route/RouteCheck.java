@@ -183,12 +183,26 @@ public final class RouteCheck {
           Violation.Rule.REQUEST,
           "The route has %s piece(s), which was excluded.".formatted(pieces));
     }
+    if (request.crossesOfOtherString() && route.pieces().stream().anyMatch(RouteCheck::mixed)) {
+      report(
+          Violation.Rule.REQUEST,
+          "String of the mains goes on into crosses, which are of another string.");
+    }
     excluded("direction", request.direction(), route.direction(), Direction::word);
     excluded("start of the mains", request.mainsStart(), route.mainsStart(), End::word);
     excluded("start of the mains", bed.layout().mainsStart(), route.mainsStart(), End::word);
     if (!bed.layout().aroundTheWorld() && RouteMeasureCheck.aroundTheWorld(bed, route)) {
       report(Violation.Rule.REQUEST, "The frame's maker forbids around-the-world.");
     }
+  }
+
+  private static boolean mixed(Piece piece) {
+    return piece.ends().stream()
+            .flatMap(e -> e.passes().stream())
+            .map(p -> p.span().isMain())
+            .distinct()
+            .count()
+        > 1;
   }
 
   private <T> void excluded(String what, Optional<T> wanted, T is, Function<T, String> word) {

@@ -22,6 +22,7 @@ public final class RouteRequest {
   private final int runLimit;
   private final int knotLimit;
   private final int startingClamps;
+  private final boolean crossesOfOtherString;
   private final long maxNodes;
   private final List<RoutePreference> preferences;
   private final BooleanSupplier cancelled;
@@ -33,6 +34,7 @@ public final class RouteRequest {
     this.runLimit = b.runLimit;
     this.knotLimit = b.knotLimit;
     this.startingClamps = b.startingClamps;
+    this.crossesOfOtherString = b.crossesOfOtherString;
     this.maxNodes = b.maxNodes;
     this.preferences = List.copyOf(b.preferences);
     this.cancelled = b.cancelled;
@@ -60,6 +62,7 @@ public final class RouteRequest {
     b.runLimit = runLimit;
     b.knotLimit = knotLimit;
     b.startingClamps = startingClamps;
+    b.crossesOfOtherString = crossesOfOtherString;
     b.maxNodes = maxNodes;
     b.preferences = preferences;
     b.cancelled = cancelled;
@@ -96,6 +99,14 @@ public final class RouteRequest {
     return startingClamps;
   }
 
+  /**
+   * Whether the crosses are of another string than the mains; then no string of the mains goes on
+   * into crosses, and there are two pieces.
+   */
+  public boolean crossesOfOtherString() {
+    return crossesOfOtherString;
+  }
+
   /** After how many nodes the search gives up. */
   public long maxNodes() {
     return maxNodes;
@@ -119,6 +130,7 @@ public final class RouteRequest {
     private int runLimit = 4;
     private int knotLimit = 6;
     private int startingClamps = 1;
+    private boolean crossesOfOtherString = false;
     private long maxNodes = 10_000_000;
     private List<RoutePreference> preferences = RoutePreferences.standard();
     private BooleanSupplier cancelled = () -> false;
@@ -182,6 +194,12 @@ public final class RouteRequest {
             "The number of starting clamps (%s) must be 0 or more.".formatted(count));
       }
       startingClamps = count;
+      return this;
+    }
+
+    /** Whether the crosses are of another string than the mains. */
+    public Builder crossesOfOtherString(boolean other) {
+      crossesOfOtherString = other;
       return this;
     }
 

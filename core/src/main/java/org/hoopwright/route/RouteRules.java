@@ -38,6 +38,7 @@ final class RouteRules {
       WANTED_PIECES,
       WANTED_DIRECTION,
       WANTED_START,
+      OTHER_STRING,
       LAYOUT_START,
       NO_AROUND_THE_WORLD,
       NO_STARTING_CLAMP
@@ -75,6 +76,11 @@ final class RouteRules {
     Optional<End> stated = aside(Fact.Single.LAYOUT_START) ? Optional.empty() : layout.mainsStart();
     return (wanted.isEmpty() || wanted.get() == mainsStart)
         && (stated.isEmpty() || stated.get() == mainsStart);
+  }
+
+  /** Whether a string of the mains may go on into crosses. */
+  boolean mainsGoOn() {
+    return !request.crossesOfOtherString() || aside(Fact.Single.OTHER_STRING);
   }
 
   boolean aroundTheWorld() {

@@ -296,6 +296,7 @@ class RouteCheckTest {
     for (RouteRequest other :
         List.of(
             REQUEST.toBuilder().pieces(2).build(),
+            REQUEST.toBuilder().crossesOfOtherString(true).build(),
             REQUEST.toBuilder().direction(Direction.THROAT_TO_HEAD).build(),
             REQUEST.toBuilder().mainsStart(End.HEAD).build())) {
       assertThat(rules(BED, good, other)).containsExactly(Violation.Rule.REQUEST);

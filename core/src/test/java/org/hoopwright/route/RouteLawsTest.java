@@ -47,11 +47,16 @@ class RouteLawsTest {
               Arbitraries.integers().between(0, 2), // 0: pieces left open
               Arbitraries.integers().between(0, 1),
               directions,
-              starts)
+              starts,
+              Arbitraries.integers().between(0, 3)) // 0: crosses of another string
           .as(
-              (run, knot, pieces, clamps, direction, start) -> {
+              (run, knot, pieces, clamps, direction, start, string) -> {
                 RouteRequest.Builder b =
-                    RouteRequest.builder().runLimit(run).knotLimit(knot).startingClamps(clamps);
+                    RouteRequest.builder()
+                        .runLimit(run)
+                        .knotLimit(knot)
+                        .startingClamps(clamps)
+                        .crossesOfOtherString(string == 0);
                 if (pieces > 0) {
                   b.pieces(pieces);
                 }
@@ -160,6 +165,22 @@ class RouteLawsTest {
     few.forEach((o, variants) -> assertThat(more.get(o)).isGreaterThanOrEqualTo(variants));
   }
 
+  /** Crosses of another string: the orders in which no end strings both, and all of these. */
+  @Property(tries = 40)
+  void otherStringLeavesTheRoutesThatKeepThemApart(
+      @ForAll Layout layout, @ForAll RouteRequest request) {
+    Bed bed = bed(layout);
+    RouteRequest alike = request.toBuilder().crossesOfOtherString(false).build();
+    Map<List<List<Pass>>, Integer> apart = orders(bed, alike);
+    apart.keySet().removeIf(o -> o.stream().anyMatch(RouteLawsTest::mixed));
+    RouteRequest other = request.toBuilder().crossesOfOtherString(true).build();
+    assertThat(orders(bed, other)).isEqualTo(apart);
+  }
+
+  private static boolean mixed(List<Pass> passes) {
+    return passes.stream().map(p -> p.span().isMain()).distinct().count() > 1;
+  }
+
   @Property(tries = 25)
   void searchThatGivesUpLaterLosesNoRoute(
       @ForAll Layout layout,
@@ -238,7 +259,8 @@ class RouteLawsTest {
         RouteRequest.builder()
             .runLimit(says(lifted, "A run ") ? 1000 : request.runLimit())
             .knotLimit(says(lifted, "A knot ") ? 1000 : request.knotLimit())
-            .startingClamps(says(lifted, "The bench ") ? 1 : request.startingClamps());
+            .startingClamps(says(lifted, "The bench ") ? 1 : request.startingClamps())
+            .crossesOfOtherString(request.crossesOfOtherString() && !says(lifted, "The crosses "));
     if (request.pieces().isPresent() && !says(lifted, "Only routes ")) {
       free.pieces(request.pieces().getAsInt());
     }
@@ -301,7 +323,8 @@ class RouteLawsTest {
         RouteRequest.builder()
             .runLimit(says(facts, "A run ") ? r.runLimit() : 1000)
             .knotLimit(says(facts, "A knot ") ? r.knotLimit() : 1000)
-            .startingClamps(says(facts, "The bench ") ? r.startingClamps() : 1);
+            .startingClamps(says(facts, "The bench ") ? r.startingClamps() : 1)
+            .crossesOfOtherString(r.crossesOfOtherString() && says(facts, "The crosses "));
     if (r.pieces().isPresent() && says(facts, "Only routes ")) {
       free.pieces(r.pieces().getAsInt());
     }

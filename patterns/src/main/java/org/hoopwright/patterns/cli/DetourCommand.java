@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.hoopwright.Detour;
 import org.hoopwright.Hoopwright;
-import org.hoopwright.bed.StatedAssignment;
 import org.hoopwright.bench.Job;
 import org.hoopwright.finding.Findings;
 import org.hoopwright.frame.HoleId;
@@ -131,7 +130,7 @@ final class DetourCommand implements Callable<Integer> {
   }
 
   private int critical(Layout worn) {
-    if (StatedAssignment.assign(worn).bed().isEmpty()) {
+    if (Hoopwright.assign(worn).bed().isEmpty()) {
       session
           .console()
           .message("hoopwright detour: the layout has no pattern as it is; see what check says.");

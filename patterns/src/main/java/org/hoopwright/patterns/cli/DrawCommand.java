@@ -3,8 +3,8 @@ package org.hoopwright.patterns.cli;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.hoopwright.Hoopwright;
 import org.hoopwright.bed.Bed;
-import org.hoopwright.bed.StatedAssignment;
 import org.hoopwright.bench.BenchPlan;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.Findings;
@@ -160,7 +160,7 @@ final class DrawCommand implements Callable<Integer> {
 
   private int drawBed(Planning planning, ReadResult read, DrawingOptions.Builder look) {
     List<Finding> findings = CheckCommand.findings(read);
-    Optional<Bed> bed = read.checkable().flatMap(l -> StatedAssignment.assign(l).bed());
+    Optional<Bed> bed = read.checkable().flatMap(l -> Hoopwright.assign(l).bed());
     if (bed.isEmpty()) {
       int code = planning.nothing("bed", read, report(), findings);
       session.console().message("Maybe draw --stage layout, where findings are marked.");

@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.hoopwright.Hoopwright;
 import org.hoopwright.bed.Bed;
-import org.hoopwright.bed.StatedAssignment;
 import org.hoopwright.bench.HalfDone;
 import org.hoopwright.bench.Step;
 import org.hoopwright.bench.WayOn;
@@ -109,7 +108,7 @@ final class ResumeCommand implements Callable<Integer> {
 
   private Optional<Bed> bed(ReadResult read) {
     Optional<Layout> layout = read.layout();
-    Optional<Bed> bed = layout.flatMap(l -> StatedAssignment.assign(l).bed());
+    Optional<Bed> bed = layout.flatMap(l -> Hoopwright.assign(l).bed());
     if (bed.isEmpty() || Findings.hasErrors(CheckCommand.findings(read))) {
       FindingsReport report = new FindingsReport(FindingsFormat.text);
       report.add(read, CheckCommand.findings(read));

@@ -2,8 +2,8 @@ package org.hoopwright.patterns.draw;
 
 import java.util.List;
 import java.util.Optional;
+import org.hoopwright.Hoopwright;
 import org.hoopwright.bed.Bed;
-import org.hoopwright.bed.StatedAssignment;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.frame.Layout;
 
@@ -81,7 +81,7 @@ public final class FindingsPage {
 
   private static Element drawing(Layout layout, List<Finding> findings, String prefix) {
     DrawingOptions options = DrawingOptions.builder().findings(findings).idPrefix(prefix).build();
-    Optional<Bed> bed = StatedAssignment.assign(layout).bed();
+    Optional<Bed> bed = Hoopwright.assign(layout).bed();
     return (bed.isPresent() ? Drawing.bed(bed.get(), options) : Drawing.layout(layout, options))
         .element();
   }
