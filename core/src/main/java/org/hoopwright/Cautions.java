@@ -3,12 +3,12 @@ package org.hoopwright;
 import java.util.List;
 
 /** What to mind when string is under tension. */
-final class Cautions {
+public final class Cautions {
 
   private Cautions() {}
 
   /** The usual cautions, most important first. */
-  static final List<String> USUAL =
+  public static final List<String> USUAL =
       List.of(
           "The instructions of the frame's maker and of the machine's maker, local codes and trained practice come before this plan.",
           "String under tension can whip and hurt: wear eye protection, keep your face out of its line and your fingers clear of gripper and clamps.",

@@ -46,7 +46,12 @@ public record WayOn(
 
   /** What it costs, in one sentence. */
   public String say() {
-    String undone = spansUndone == 0 ? "Nothing is undone" : spansUndone + " strings are undone";
+    String undone =
+        switch (spansUndone) {
+          case 0 -> "Nothing is undone";
+          case 1 -> "One string is undone";
+          default -> spansUndone + " strings are undone";
+        };
     String cut =
         piecesCutOut.isEmpty()
             ? ""

@@ -1,22 +1,15 @@
 package org.hoopwright.check;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Consumer;
-import org.hoopwright.bed.Span;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.FindingCode;
 
 /** Measured strings whose spacing in the middle of the bed differs greatly. */
-final class PatternNotUniform extends Rule {
+final class PatternNotUniform extends PatternRule {
 
   PatternNotUniform() {
-    super(FindingCode.PATTERN_NOT_UNIFORM, Stage.BED);
-  }
-
-  @Override
-  List<String> needs() {
-    return List.of("/game");
+    super(FindingCode.PATTERN_NOT_UNIFORM);
   }
 
   @Override
@@ -30,24 +23,7 @@ final class PatternNotUniform extends Rule {
   }
 
   @Override
-  void look(Facts facts, Consumer<Finding> out) {
-
-    Optional<String> source = Bodies.pattern(facts.layout().game());
-    if (source.isEmpty()) {
-      return;
-    }
-    List<Span> mains = facts.bed().mainsLeftToRight().stream().map(facts.bed()::span).toList();
-    if (Spacing.measured(facts.layout(), mains)) {
-      look(facts, "mains", Spacing.gaps(mains, Spacing::xAtMiddle), source.get(), out);
-    }
-    List<Span> crosses = facts.bed().crosses();
-    if (Spacing.measured(facts.layout(), crosses)) {
-      look(facts, "crosses", Spacing.gaps(crosses, s -> -Spacing.yAtMiddle(s)), source.get(), out);
-    }
-  }
-
-  private void look(
-      Facts facts, String what, List<Double> gaps, String source, Consumer<Finding> out) {
+  void judge(Facts facts, String what, List<Double> gaps, String source, Consumer<Finding> out) {
     int quarter = gaps.size() / 4;
     List<Double> middle = gaps.subList(quarter, gaps.size() - quarter);
     double least = middle.stream().mapToDouble(g -> g).min().orElse(1);

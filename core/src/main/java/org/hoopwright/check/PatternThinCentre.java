@@ -2,22 +2,15 @@ package org.hoopwright.check;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Consumer;
-import org.hoopwright.bed.Span;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.FindingCode;
 
 /** Measured strings that lie less densely in the centre than elsewhere. */
-final class PatternThinCentre extends Rule {
+final class PatternThinCentre extends PatternRule {
 
   PatternThinCentre() {
-    super(FindingCode.PATTERN_THIN_CENTRE, Stage.BED);
-  }
-
-  @Override
-  List<String> needs() {
-    return List.of("/game");
+    super(FindingCode.PATTERN_THIN_CENTRE);
   }
 
   @Override
@@ -26,24 +19,7 @@ final class PatternThinCentre extends Rule {
   }
 
   @Override
-  void look(Facts facts, Consumer<Finding> out) {
-
-    Optional<String> source = Bodies.pattern(facts.layout().game());
-    if (source.isEmpty()) {
-      return;
-    }
-    List<Span> mains = facts.bed().mainsLeftToRight().stream().map(facts.bed()::span).toList();
-    if (Spacing.measured(facts.layout(), mains)) {
-      look(facts, "mains", Spacing.gaps(mains, Spacing::xAtMiddle), source.get(), out);
-    }
-    List<Span> crosses = facts.bed().crosses();
-    if (Spacing.measured(facts.layout(), crosses)) {
-      look(facts, "crosses", Spacing.gaps(crosses, s -> -Spacing.yAtMiddle(s)), source.get(), out);
-    }
-  }
-
-  private void look(
-      Facts facts, String what, List<Double> gaps, String source, Consumer<Finding> out) {
+  void judge(Facts facts, String what, List<Double> gaps, String source, Consumer<Finding> out) {
     if (gaps.size() < 6) {
       return; // no centre to speak of
     }

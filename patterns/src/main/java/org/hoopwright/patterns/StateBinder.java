@@ -173,20 +173,7 @@ final class StateBinder {
             o -> {
               MemberReader m =
                   MemberReader.of(values, o, pointer, "a knot", List.of("kind", "hole", "anchor"));
-              Optional<Knot.Kind> kind =
-                  m.need("kind")
-                      .flatMap(
-                          n ->
-                              values.word(
-                                  n,
-                                  m.pointer("kind"),
-                                  "kind",
-                                  Arrays.stream(Knot.Kind.values()).map(Knot.Kind::word).toList()))
-                      .flatMap(
-                          w ->
-                              Arrays.stream(Knot.Kind.values())
-                                  .filter(k -> k.word().equals(w))
-                                  .findFirst());
+              Optional<Knot.Kind> kind = one(m, "kind", Knot.Kind.values(), Knot.Kind::word);
               Optional<HoleId> hole = m.need("hole").flatMap(n -> hole(n, m.pointer("hole")));
               Optional<SpanId> anchor = m.need("anchor").flatMap(n -> span(n, m.pointer("anchor")));
               return kind.isPresent() && hole.isPresent() && anchor.isPresent()
@@ -213,20 +200,7 @@ final class StateBinder {
               Optional<HoleId> near = m.need("near").flatMap(n -> hole(n, m.pointer("near")));
               Optional<Double> distance =
                   m.need("distance").flatMap(n -> length(n, m.pointer("distance"), "distance"));
-              Optional<ClampSide> side =
-                  m.need("side")
-                      .flatMap(
-                          n ->
-                              values.word(
-                                  n,
-                                  m.pointer("side"),
-                                  "side",
-                                  Arrays.stream(ClampSide.values()).map(ClampSide::word).toList()))
-                      .flatMap(
-                          w ->
-                              Arrays.stream(ClampSide.values())
-                                  .filter(s -> s.word().equals(w))
-                                  .findFirst());
+              Optional<ClampSide> side = one(m, "side", ClampSide.values(), ClampSide::word);
               return name.isPresent()
                       && span.isPresent()
                       && near.isPresent()
@@ -236,6 +210,13 @@ final class StateBinder {
                       new ClampOn(name.get(), span.get(), near.get(), distance.get(), side.get()))
                   : Optional.empty();
             });
+  }
+
+  /** A member that is one of a closed set of words. */
+  private <T> Optional<T> one(MemberReader m, String name, T[] all, Function<T, String> word) {
+    return m.need(name)
+        .flatMap(n -> values.word(n, m.pointer(name), name, Arrays.stream(all).map(word).toList()))
+        .flatMap(w -> Arrays.stream(all).filter(t -> word.apply(t).equals(w)).findFirst());
   }
 
   private Optional<Double> length(JsonNode node, String pointer, String title) {

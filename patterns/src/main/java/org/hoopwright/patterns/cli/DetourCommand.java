@@ -14,7 +14,6 @@ import org.hoopwright.frame.Layout;
 import org.hoopwright.frame.Ring;
 import org.hoopwright.patterns.LayoutWriter;
 import org.hoopwright.patterns.ReadResult;
-import org.hoopwright.patterns.UnreadableFile;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -69,20 +68,18 @@ final class DetourCommand implements Callable<Integer> {
                           spec.commandLine(),
                           "--block (" + name + ") must be hole names such as L8H,7T.")));
     }
-    ReadResult read;
-    try {
-      read = LayoutInput.read(file, session.streams());
-    } catch (UnreadableFile e) {
-      session.console().message("hoopwright detour: " + e.getMessage());
-      return ExitCode.FILE;
-    }
+    Planning planning = new Planning(session, "detour");
+    return planning.read(file, read -> detour(planning, read, more));
+  }
+
+  private int detour(Planning planning, ReadResult read, List<HoleRef> more) {
     Optional<Layout> layout = read.layout();
     if (layout.isEmpty() || Findings.hasErrors(Hoopwright.check(unblocked(layout.get())))) {
-      FindingsReport report = new FindingsReport(FindingsFormat.text);
-      report.add(read, CheckCommand.findings(read));
-      session.console().result(report.text());
-      session.console().message("hoopwright detour: mend the layout's other errors first.");
-      return ExitCode.FINDINGS;
+      int code =
+          planning.nothing(
+              "detour", read, new FindingsReport(FindingsFormat.text), CheckCommand.findings(read));
+      session.console().message("Maybe mend the layout's other errors first.");
+      return code;
     }
     checkHoles(layout.get(), more);
     List<HoleRef> blocked = new ArrayList<>(layout.get().blocked());

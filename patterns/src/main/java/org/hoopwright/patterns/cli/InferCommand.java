@@ -13,7 +13,6 @@ import org.hoopwright.patterns.CheckedFile;
 import org.hoopwright.patterns.FindingsText;
 import org.hoopwright.patterns.LayoutWriter;
 import org.hoopwright.patterns.ReadResult;
-import org.hoopwright.patterns.UnreadableFile;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -57,19 +56,15 @@ final class InferCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "--reading (" + reading + ") must be 1 or more.");
     }
-    ReadResult read;
-    try {
-      read = LayoutInput.read(file, session.streams());
-    } catch (UnreadableFile e) {
-      session.console().message("hoopwright infer: " + e.getMessage());
-      return ExitCode.FILE;
-    }
+    Planning planning = new Planning(session, "infer");
+    return planning.read(file, read -> infer(planning, read));
+  }
+
+  private int infer(Planning planning, ReadResult read) {
     Optional<Layout> layout = read.layout();
     if (layout.isEmpty()) {
-      FindingsReport report = new FindingsReport(FindingsFormat.text);
-      report.add(read, CheckCommand.findings(read));
-      session.console().result(report.text());
-      return ExitCode.FINDINGS;
+      return planning.nothing(
+          "pattern", read, new FindingsReport(FindingsFormat.text), CheckCommand.findings(read));
     }
     if (layout.get().mainsSkip().isPresent()) {
       session

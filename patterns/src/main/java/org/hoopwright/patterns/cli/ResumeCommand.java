@@ -8,7 +8,6 @@ import java.util.concurrent.Callable;
 import org.hoopwright.Hoopwright;
 import org.hoopwright.bed.Bed;
 import org.hoopwright.bench.HalfDone;
-import org.hoopwright.bench.Step;
 import org.hoopwright.bench.WayOn;
 import org.hoopwright.finding.Findings;
 import org.hoopwright.frame.Layout;
@@ -18,9 +17,9 @@ import org.hoopwright.patterns.ReadResult;
 import org.hoopwright.patterns.StateReader;
 import org.hoopwright.patterns.StateResult;
 import org.hoopwright.patterns.UnreadableFile;
+import org.hoopwright.patterns.WaysSheet;
 import org.hoopwright.replay.Breach;
 import org.hoopwright.replay.Replay;
-import org.hoopwright.route.RouteNotation;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -122,40 +121,14 @@ final class ResumeCommand implements Callable<Integer> {
     List<Breach> wrong = Replay.check(before, state);
     if (!wrong.isEmpty()) {
       wrong.forEach(b -> session.console().message(stateFile + ": " + b.message()));
-      return message("this cannot be the state of that frame; mend " + stateFile + ".", 1);
+      return message(
+          "this cannot be the state of that frame; mend " + stateFile + ".", ExitCode.FINDINGS);
     }
     List<WayOn> ways = Hoopwright.waysOn(before, state, bed, options.job(bed.layout()), most);
     if (ways.isEmpty()) {
       return message("there is no way on: the layout has no route.", ExitCode.FINDINGS);
     }
-    session.console().result(text(ways));
+    session.console().result(WaysSheet.of(ways));
     return ExitCode.DONE;
-  }
-
-  private static String text(List<WayOn> ways) {
-    StringBuilder out = new StringBuilder("WAYS ON, cheapest first\n\n");
-    for (int i = 0; i < ways.size(); i++) {
-      WayOn way = ways.get(i);
-      out.append(i + 1).append(". ").append(way.say());
-      if (way.wishesMissed() > 0) {
-        out.append(" It does not keep to everything that the frame's maker asks.");
-      }
-      out.append("\n   ").append(RouteNotation.of(way.goOn().route())).append('\n');
-      way.findings().forEach(f -> out.append("   ").append(f.message()).append('\n'));
-    }
-    WayOn best = ways.get(0);
-    int number = 1;
-    if (!best.undo().isEmpty()) {
-      out.append("\nTHE FIRST, STEP BY STEP: WHAT IS UNDONE\n\n");
-      for (Step step : best.undo()) {
-        out.append(number++).append(". ").append(step.say()).append('\n');
-      }
-    }
-    out.append("\nTHE FIRST, STEP BY STEP: HOW IT GOES ON\n\n");
-    for (Step step : best.goOn().steps()) {
-      out.append(number++).append(". ").append(step.say()).append('\n');
-    }
-    out.append("\nStrings under tension can break and whip: protect your eyes.\n");
-    return out.toString();
   }
 }

@@ -37,7 +37,9 @@ class ResumeCommandTest {
     Call call = Call.of("resume", "sample:willowbank-100", file(state).toString(), "--most", "2");
     assertThat(call.err()).isEmpty();
     assertThat(call.code()).isEqualTo(ExitCode.DONE);
-    assertThat(call.out()).startsWith("WAYS ON").contains("1. Nothing is undone").contains("X6");
+    assertThat(call.out())
+        .startsWith("TAKE CARE")
+        .contains("wear eye protection", "WAYS ON", "1. Nothing is undone", "X6");
     assertThat(call.out()).doesNotContain("WHAT IS UNDONE");
   }
 
