@@ -53,11 +53,12 @@ class HoopwrightTest {
     for (End end : End.values()) {
       Layout layout = Willowbank.hundred().noRun(List.of()).mainsStart(end).build();
       BenchPlan bench = planned(layout, Job.standard()).bench();
-      assertThat(bench.start().method()).isEqualTo(StartMethod.ANCHOR_MAIN);
-      assertThat(bench.start().anchor().number()).isEqualTo(end == End.THROAT ? 2 : 1);
+      assertThat(bench.start().orElseThrow().method()).isEqualTo(StartMethod.ANCHOR_MAIN);
+      assertThat(bench.start().orElseThrow().anchor().number())
+          .isEqualTo(end == End.THROAT ? 2 : 1);
       // The starting clamp is outside at the throat, never in the head zone, where strings shear
       // most (common practice, no source).
-      HoleId outside = bench.start().clampOutside().orElseThrow();
+      HoleId outside = bench.start().orElseThrow().clampOutside().orElseThrow();
       assertThat(outside.end()).isEqualTo(End.THROAT);
       assertThat(bench.bed().inHeadZone(outside)).isFalse();
     }
@@ -67,10 +68,16 @@ class HoopwrightTest {
   void benchWithoutStartingClampStartsOtherwise() {
     Layout layout = Willowbank.hundred().build();
     Bench none = Bench.builder().startingClamps(0).build();
-    assertThat(planned(layout, Job.builder().bench(none).build()).bench().start().method())
+    assertThat(
+            planned(layout, Job.builder().bench(none).build())
+                .bench()
+                .start()
+                .orElseThrow()
+                .method())
         .isEqualTo(StartMethod.DOUBLED_CLAMP);
     Job byHand = Job.builder().bench(none).startMethod(StartMethod.HAND_HELD).build();
-    assertThat(planned(layout, byHand).bench().start().method()).isEqualTo(StartMethod.HAND_HELD);
+    assertThat(planned(layout, byHand).bench().start().orElseThrow().method())
+        .isEqualTo(StartMethod.HAND_HELD);
     assertThatThrownBy(() -> Job.builder().bench(none).startMethod(StartMethod.ANCHOR_MAIN).build())
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("needs a starting clamp")

@@ -212,7 +212,7 @@ final class Column {
   double freedom() {
     double sum = 0;
     for (int bits : mask) {
-      sum += Math.log(Math.max(1, Integer.bitCount(bits)));
+      sum += StrictMath.log(Math.max(1, Integer.bitCount(bits)));
     }
     return sum;
   }

@@ -1,6 +1,7 @@
 package org.hoopwright.bench;
 
 import java.util.List;
+import java.util.Optional;
 import org.hoopwright.bed.Bed;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.route.Route;
@@ -11,7 +12,7 @@ import org.hoopwright.route.Route;
  * @param bed the bed
  * @param route the route
  * @param job what was asked
- * @param start how the mains start
+ * @param start how the mains start; empty when they had started before, in a half-done job
  * @param lengths the string that each end needs, by piece and end
  * @param cutLengthsMm what to cut for each piece, in mm, rounded up
  * @param steps the steps in order
@@ -21,7 +22,7 @@ public record BenchPlan(
     Bed bed,
     Route route,
     Job job,
-    Start start,
+    Optional<Start> start,
     List<EndLength> lengths,
     List<Double> cutLengthsMm,
     List<Step> steps,

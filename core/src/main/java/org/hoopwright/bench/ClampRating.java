@@ -48,40 +48,34 @@ public record ClampRating(
    */
   public static ClampRating of(List<BenchTest> record, StringSpec string, JawDepth depth) {
     Optional<Force> slipped = Optional.empty();
-    Optional<Force> held = Optional.empty();
-    boolean mustBeCleaned = false;
+    boolean everSlipped = false;
     for (BenchTest test : record) {
-      if (test instanceof BenchTest.Pull pull && pull.string().equals(string)) {
-        if (pull.held() && pull.depth().compareTo(depth) <= 0) {
-          held = Optional.of(held.filter(h -> h.compareTo(pull.pull()) > 0).orElse(pull.pull()));
-        } else if (!pull.held() && pull.depth().compareTo(depth) >= 0) {
-          slipped =
-              Optional.of(slipped.filter(s -> s.compareTo(pull.pull()) < 0).orElse(pull.pull()));
-          mustBeCleaned = true;
-        }
-      } else if (test instanceof BenchTest.Cleaned) {
+      if (test instanceof BenchTest.Cleaned) {
         slipped = Optional.empty();
+      } else if (test instanceof BenchTest.Pull pull && shows(pull, false, string, depth)) {
+        slipped =
+            Optional.of(slipped.filter(s -> s.compareTo(pull.pull()) < 0).orElse(pull.pull()));
+        everSlipped = true;
       }
     }
-    // What slips at T holds no more than T, whatever it held at another time.
+    // What slips at T holds less than T, whatever it held at another time.
     Optional<Force> below = slipped;
-    boolean contradicted =
-        held.isPresent() && below.isPresent() && held.get().compareTo(below.get()) >= 0;
-    if (contradicted) {
-      held = heldBelow(record, string, depth, below.get());
-    }
-    return new ClampRating(held, slipped, mustBeCleaned && !provenAgain(record, string, depth));
+    Optional<Force> held =
+        record.stream()
+            .filter(t -> t instanceof BenchTest.Pull p && shows(p, true, string, depth))
+            .map(t -> ((BenchTest.Pull) t).pull())
+            .filter(p -> below.isEmpty() || p.compareTo(below.get()) < 0)
+            .max(Force::compareTo);
+    return new ClampRating(held, slipped, everSlipped && !provenAgain(record, string, depth));
   }
 
-  private static Optional<Force> heldBelow(
-      List<BenchTest> record, StringSpec string, JawDepth depth, Force slip) {
-    return record.stream()
-        .filter(t -> t instanceof BenchTest.Pull)
-        .map(t -> (BenchTest.Pull) t)
-        .filter(p -> p.held() && p.string().equals(string) && p.depth().compareTo(depth) <= 0)
-        .map(BenchTest.Pull::pull)
-        .filter(p -> p.compareTo(slip) < 0)
-        .max(Force::compareTo);
+  /** Whether a test shows that a string that lies so deep is held, or slips. */
+  private static boolean shows(
+      BenchTest.Pull test, boolean holds, StringSpec string, JawDepth depth) {
+    int deeper = test.depth().compareTo(depth);
+    return test.held() == holds
+        && test.string().equals(string)
+        && (holds ? deeper <= 0 : deeper >= 0);
   }
 
   /** Whether a test that held follows a cleaning that follows the last slip. */
@@ -91,13 +85,11 @@ public record ClampRating(
     for (BenchTest test : record) {
       if (test instanceof BenchTest.Cleaned) {
         cleaned = true;
-      } else if (test instanceof BenchTest.Pull p && p.string().equals(string)) {
-        if (!p.held() && p.depth().compareTo(depth) >= 0) {
-          cleaned = false;
-          proven = false;
-        } else if (p.held() && cleaned && p.depth().compareTo(depth) <= 0) {
-          proven = true;
-        }
+      } else if (test instanceof BenchTest.Pull p && shows(p, false, string, depth)) {
+        cleaned = false;
+        proven = false;
+      } else if (test instanceof BenchTest.Pull p && shows(p, true, string, depth)) {
+        proven |= cleaned;
       }
     }
     return proven;

@@ -46,16 +46,10 @@ final class GoOn {
       Planner.finish(script);
       return Optional.of(
           new BenchPlan(
-              bed, route, job, start(script), lengths, cut, script.steps, script.findings));
+              bed, route, job, Optional.empty(), lengths, cut, script.steps, script.findings));
     } catch (Script.NoPlaceForClamp e) {
       return Optional.empty();
     }
-  }
-
-  /** The start that is behind us; nothing of it is done again. */
-  private static Start start(Script script) {
-    Pass first = script.pass(EndName.SHORT, 0);
-    return new Start(StartMethod.DOUBLED_CLAMP, first.span(), Optional.empty(), Optional.empty());
   }
 
   private static void resume(Script script, HalfDone from) throws Script.NoPlaceForClamp {

@@ -1,6 +1,7 @@
 package org.hoopwright.bench;
 
 import java.util.Optional;
+import org.hoopwright.bed.SpanId;
 import org.hoopwright.frame.Layout;
 import org.hoopwright.geometry.Side;
 import org.hoopwright.material.Gauge;
@@ -87,6 +88,18 @@ public final class Job {
   /** The string of the crosses; that of the mains when nothing is said. */
   public StringSpec crossesString(Layout layout) {
     return crossesString.orElseGet(() -> mainsString(layout));
+  }
+
+  /** The reference tension of a span. */
+  public Force tension(SpanId span, Layout layout) {
+    return span.isMain() ? mainsTension(layout) : crossesTension(layout);
+  }
+
+  /**
+   * The string of a span; where a string of the mains goes on into crosses the two are the same.
+   */
+  public StringSpec string(SpanId span, Layout layout) {
+    return span.isMain() ? mainsString(layout) : crossesString(layout);
   }
 
   /** Whether mains and crosses are of different string, which takes two pieces. */

@@ -55,7 +55,14 @@ public final class Planner {
       finish(script);
       return Optional.of(
           new BenchPlan(
-              bed, route, job, started.start(), lengths, cut, script.steps, script.findings));
+              bed,
+              route,
+              job,
+              Optional.of(started.start()),
+              lengths,
+              cut,
+              script.steps,
+              script.findings));
     } catch (Script.NoPlaceForClamp e) {
       return Optional.empty();
     }

@@ -100,7 +100,7 @@ final class Script {
   }
 
   Force reference(SpanId span) {
-    return span.isMain() ? job.mainsTension(bed.layout()) : job.crossesTension(bed.layout());
+    return job.tension(span, bed.layout());
   }
 
   /** Laces or weaves a pass; what must be kept open for later passes is said first. */

@@ -9,7 +9,6 @@ import java.util.OptionalDouble;
 import java.util.TreeSet;
 import org.hoopwright.bed.Bed;
 import org.hoopwright.bed.SpanId;
-import org.hoopwright.frame.HoleId;
 import org.hoopwright.geometry.Side;
 import org.hoopwright.route.EndName;
 import org.hoopwright.route.Pass;
@@ -149,12 +148,13 @@ final class UndoScript {
       }
       Pass before = own.get(own.size() - 1);
       Optional<ClampOn> clamp = clampOf(last);
-      if (clamp.isEmpty()) {
+      Optional<Double> place =
+          new ClampPlacing(bed, job.bench()).distance(before.span(), before.to(), List.of());
+      if (clamp.isEmpty() || place.isEmpty()) {
         return false;
       }
       String name = clamp.get().clamp();
-      Force tension =
-          last.span().isMain() ? job.mainsTension(bed.layout()) : job.crossesTension(bed.layout());
+      Force tension = job.tension(last.span(), bed.layout());
       steps.add(
           new Step.Pull(
               List.of(last.span()),
@@ -167,20 +167,23 @@ final class UndoScript {
                   + " again: it takes the load off its clamp."));
       steps.add(new Step.FreeClamp(name, Say.free(name, last.span())));
       clamps.remove(clamp.get());
-      set(name, before.span(), before.to());
+      set(new ClampOn(name, before.span(), before.to(), place.get(), ClampSide.INSIDE));
       steps.add(new Step.Release("Let the tensioner go slowly: " + last.span() + " goes slack."));
       slip(last.span(), end);
     }
     return true;
   }
 
-  private void set(String name, SpanId span, HoleId near) {
-    double distance =
-        new ClampPlacing(bed, job.bench()).distance(span, near, List.of()).orElse(0.0);
+  private void set(ClampOn clamp) {
     steps.add(
         new Step.SetClamp(
-            name, span, near, distance, ClampSide.INSIDE, Say.set(name, span, near, distance)));
-    clamps.add(new ClampOn(name, span, near, distance, ClampSide.INSIDE));
+            clamp.clamp(),
+            clamp.span(),
+            clamp.near(),
+            clamp.distanceMm(),
+            clamp.side(),
+            Say.set(clamp.clamp(), clamp.span(), clamp.near(), clamp.distanceMm())));
+    clamps.add(clamp);
   }
 
   private Optional<ClampOn> clampOf(Pass pass) {

@@ -9,6 +9,7 @@ import org.hoopwright.bed.Bed;
 import org.hoopwright.bed.SpanId;
 import org.hoopwright.bench.BenchPlan;
 import org.hoopwright.bench.ClampSide;
+import org.hoopwright.bench.Start;
 import org.hoopwright.bench.StartMark;
 import org.hoopwright.bench.Step;
 import org.hoopwright.finding.Finding;
@@ -38,12 +39,7 @@ final class BiteJudge {
     Layout layout = bed.layout();
     starts.forEach(
         (span, at) -> {
-          Sensitivity sensitivity =
-              Sensitivity.of(
-                  (span.isMain()
-                          ? plan.job().mainsString(layout)
-                          : plan.job().crossesString(layout))
-                      .material());
+          Sensitivity sensitivity = Sensitivity.of(plan.job().string(span, layout).material());
           most(span, at, length, sensitivity).ifPresent(bites::add);
         });
     return bites;
@@ -72,7 +68,7 @@ final class BiteJudge {
 
   /** Warns when the starting clamp's mark may end on a bend in the head zone. */
   static List<Finding> mark(BenchPlan plan) {
-    Optional<StartMark> mark = plan.start().mark();
+    Optional<StartMark> mark = plan.start().flatMap(Start::mark);
     if (mark.isEmpty() || !mark.get().at().contains(StartMark.Spot.BEND)) {
       return List.of();
     }

@@ -57,8 +57,7 @@ final class ClampJudge {
   private static ClampJudgement judge(
       BenchPlan plan, int step, String clamp, SpanId span, Interval load) {
     Layout layout = plan.bed().layout();
-    StringSpec string =
-        span.isMain() ? plan.job().mainsString(layout) : plan.job().crossesString(layout);
+    StringSpec string = plan.job().string(span, layout);
     Bench bench = plan.job().bench();
     ClampRating rating =
         clamp.startsWith(STARTING)

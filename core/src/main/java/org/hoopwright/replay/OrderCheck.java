@@ -6,6 +6,7 @@ import org.hoopwright.bed.SpanId;
 import org.hoopwright.bench.BenchPlan;
 import org.hoopwright.bench.ClampSide;
 import org.hoopwright.bench.HalfDone;
+import org.hoopwright.bench.Start;
 import org.hoopwright.bench.StartMethod;
 import org.hoopwright.bench.Step;
 import org.hoopwright.bench.StrungEnd;
@@ -219,15 +220,16 @@ final class OrderCheck implements StepCheck {
       return;
     }
     if (s.span().isMain()) {
-      Optional<HoleId> stated = plan.start().clampOutside();
-      breaches.addIf(
-          !mainsClamped
-              && plan.start().method() == StartMethod.ANCHOR_MAIN
-              && stated.isPresent()
-              && !(stated.get().equals(s.near()) && plan.start().anchor().equals(s.span())),
-          Invariant.I10_ROUTE,
-          "The starting clamp is set on %s outside %s, but the start has it on %s outside %s."
-              .formatted(s.span(), s.near(), plan.start().anchor(), stated.orElse(s.near())));
+      Optional<Start> start = plan.start().filter(p -> p.method() == StartMethod.ANCHOR_MAIN);
+      Optional<HoleId> stated = start.flatMap(Start::clampOutside);
+      if (!mainsClamped && start.isPresent() && stated.isPresent()) {
+        SpanId anchor = start.get().anchor();
+        breaches.addIf(
+            !(stated.get().equals(s.near()) && anchor.equals(s.span())),
+            Invariant.I10_ROUTE,
+            "The starting clamp is set on %s outside %s, but the start has it on %s outside %s."
+                .formatted(s.span(), s.near(), anchor, stated.get()));
+      }
       mainsClamped = true;
       return;
     }

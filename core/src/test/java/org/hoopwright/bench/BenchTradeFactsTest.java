@@ -91,8 +91,9 @@ class BenchTradeFactsTest {
   @CsvSource({"THROAT,2", "HEAD,1"})
   void startAtTheThroatHoldsMainTwoAndAtTheHeadMainOne(End start, int k) {
     for (BenchPlan plan : sixteen(start, Job.standard())) {
-      assertThat(plan.start().anchor().number()).isEqualTo(k);
-      assertThat(plan.start().clampOutside().orElseThrow().end()).isEqualTo(End.THROAT);
+      assertThat(plan.start().orElseThrow().anchor().number()).isEqualTo(k);
+      assertThat(plan.start().orElseThrow().clampOutside().orElseThrow().end())
+          .isEqualTo(End.THROAT);
     }
   }
 

@@ -54,8 +54,8 @@ class StartChoiceTest {
 
   @Test
   void theClampIsAtTheThroatWhereverTheMainsStart() {
-    Start throat = plan(End.THROAT, Job.standard()).start();
-    Start head = plan(End.HEAD, Job.standard()).start();
+    Start throat = plan(End.THROAT, Job.standard()).start().orElseThrow();
+    Start head = plan(End.HEAD, Job.standard()).start().orElseThrow();
 
     assertThat(throat.anchor().number()).isEqualTo(2);
     assertThat(head.anchor().number()).isEqualTo(1);
@@ -69,8 +69,8 @@ class StartChoiceTest {
     int other = mainsStart == End.THROAT ? 1 : 2;
     BenchPlan plan = plan(mainsStart, Job.builder().anchorMain(other).build());
 
-    assertThat(plan.start().anchor().number()).isEqualTo(other);
-    assertThat(plan.start().clampOutside().orElseThrow().end()).isEqualTo(End.HEAD);
+    assertThat(plan.start().orElseThrow().anchor().number()).isEqualTo(other);
+    assertThat(plan.start().orElseThrow().clampOutside().orElseThrow().end()).isEqualTo(End.HEAD);
     assertThat(codes(plan)).contains(FindingCode.START_CLAMP_HEAD_ZONE);
     BenchPlan usual = plan(mainsStart, Job.builder().anchorMain(3 - other).build());
     assertThat(codes(usual)).doesNotContain(FindingCode.START_CLAMP_HEAD_ZONE);
@@ -79,19 +79,20 @@ class StartChoiceTest {
   @Test
   void withoutAStartingClampBothMachineClampsStart() {
     Job job = Job.builder().bench(Bench.builder().startingClamps(0).build()).build();
-    assertThat(plan(End.THROAT, job).start().method()).isEqualTo(StartMethod.DOUBLED_CLAMP);
+    assertThat(plan(End.THROAT, job).start().orElseThrow().method())
+        .isEqualTo(StartMethod.DOUBLED_CLAMP);
   }
 
   // Half of a shared pull is what the starting clamp must hold.
   @Test
   void aStartingClampThatLetsGoOfHalfThePullIsNotUsed() {
     BenchPlan slips = plan(End.THROAT, withStartingClampThat(false, 120));
-    assertThat(slips.start().method()).isEqualTo(StartMethod.DOUBLED_CLAMP);
+    assertThat(slips.start().orElseThrow().method()).isEqualTo(StartMethod.DOUBLED_CLAMP);
     assertThat(codes(slips)).contains(FindingCode.START_CLAMP_SLIPS);
     for (Job fine :
         new Job[] {withStartingClampThat(false, 121), withStartingClampThat(true, 50)}) {
       BenchPlan plan = plan(End.THROAT, fine);
-      assertThat(plan.start().method()).isEqualTo(StartMethod.ANCHOR_MAIN);
+      assertThat(plan.start().orElseThrow().method()).isEqualTo(StartMethod.ANCHOR_MAIN);
       assertThat(codes(plan)).doesNotContain(FindingCode.START_CLAMP_SLIPS);
     }
   }
@@ -101,8 +102,9 @@ class StartChoiceTest {
     for (StartMethod method : StartMethod.values()) {
       for (End end : End.values()) {
         BenchPlan plan = plan(end, Job.builder().startMethod(method).build());
-        assertThat(plan.start().method()).isEqualTo(method);
-        assertThat(plan.start().mark().isPresent()).isEqualTo(method == StartMethod.ANCHOR_MAIN);
+        assertThat(plan.start().orElseThrow().method()).isEqualTo(method);
+        assertThat(plan.start().orElseThrow().mark().isPresent())
+            .isEqualTo(method == StartMethod.ANCHOR_MAIN);
       }
     }
     assertThatThrownBy(() -> Job.builder().startMethod(StartMethod.HAND_HELD).anchorMain(2).build())

@@ -81,7 +81,7 @@ class JudgementTest {
                   .mainsTension(Force.of(reference, ForceUnit.POUND_FORCE))
                   .bench(Bench.builder().machineClampTests(tests).startingClampTests(tests).build())
                   .build());
-      assertThat(plan.start().method()).isEqualTo(StartMethod.ANCHOR_MAIN);
+      assertThat(plan.start().orElseThrow().method()).isEqualTo(StartMethod.ANCHOR_MAIN);
       Judgement judgement = judge(plan);
       assertThat(clamp(judgement, "starting-1").verdict()).isEqualTo(Verdict.HOLDS);
       ClampJudgement machine = clamp(judgement, "machine-1");
@@ -150,7 +150,8 @@ class JudgementTest {
     assertThat(codes(Judgement.findings(usual))).doesNotContain(FindingCode.MARK_ON_BEND);
     BenchPlan forced = plan(Job.builder().anchorMain(1).build());
     boolean bend =
-        forced.start().mark().orElseThrow().at().stream().anyMatch(s -> s.word().equals("bend"));
+        forced.start().orElseThrow().mark().orElseThrow().at().stream()
+            .anyMatch(s -> s.word().equals("bend"));
     assertThat(codes(Judgement.findings(forced)).contains(FindingCode.MARK_ON_BEND))
         .isEqualTo(bend);
   }

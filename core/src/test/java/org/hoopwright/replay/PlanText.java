@@ -109,7 +109,7 @@ final class PlanText {
   BenchPlan plan() {
     List<Double> cut = route.pieces().stream().map(p -> 5000.0).toList();
     List<Step> steps = lines.stream().map(this::step).toList();
-    return new BenchPlan(bed, route, job, start, List.of(), cut, steps, findings);
+    return new BenchPlan(bed, route, job, Optional.of(start), List.of(), cut, steps, findings);
   }
 
   List<Breach> breaches() {

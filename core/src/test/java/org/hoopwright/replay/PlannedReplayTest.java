@@ -14,7 +14,6 @@ import org.hoopwright.bench.StartMethod;
 import org.hoopwright.frame.Layout;
 import org.hoopwright.route.RankedRoute;
 import org.hoopwright.route.Route;
-import org.hoopwright.route.RouteRequest;
 import org.hoopwright.route.RouteSearch;
 import org.hoopwright.testing.Willowbank;
 import org.hoopwright.units.Force;
@@ -49,7 +48,7 @@ class PlannedReplayTest {
     int plans = 0;
     for (Layout layout : layouts()) {
       Bed bed = SmallPlans.bed(layout);
-      for (RankedRoute ranked : RouteSearch.search(bed, request(job)).ranked()) {
+      for (RankedRoute ranked : RouteSearch.search(bed, job.routeRequest(bed.layout())).ranked()) {
         Route route = ranked.route();
         var plan = Planner.plan(bed, route, job);
         if (plan.isPresent()) {
@@ -60,11 +59,6 @@ class PlannedReplayTest {
     }
     assertThat(wrong).isEmpty();
     assertThat(plans).isGreaterThan(20);
-  }
-
-  /** What a job asks of the search: its bench says how many starting clamps there are. */
-  private static RouteRequest request(Job job) {
-    return job.routes().toBuilder().startingClamps(job.bench().startingClamps()).build();
   }
 
   /** A plan with other steps. */

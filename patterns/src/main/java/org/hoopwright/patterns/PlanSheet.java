@@ -56,7 +56,7 @@ public final class PlanSheet {
     names();
     route();
     stringAndTension();
-    start();
+    bench.start().ifPresent(this::start);
     covered();
     steps();
     SheetTables.weave(sheet, bed, route);
@@ -178,8 +178,7 @@ public final class PlanSheet {
                         + "."));
   }
 
-  private void start() {
-    Start start = bench.start();
+  private void start(Start start) {
     sheet.heading("HOW THE MAINS START");
     String how =
         switch (start.method()) {

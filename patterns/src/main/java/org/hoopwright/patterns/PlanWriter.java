@@ -95,7 +95,8 @@ public final class PlanWriter {
     if (!needs.isEmpty()) {
       all.put("string", JsonLines.lines(needs, PlanWriter::need));
     }
-    all.put("start", RouteJson.start(bench.start())).put("weave", weave(bed));
+    bench.start().ifPresent(start -> all.put("start", RouteJson.start(start)));
+    all.put("weave", weave(bed));
     if (steps) {
       all.put("steps", steps(bench.steps()));
     }

@@ -76,9 +76,11 @@ final class SheetPhases {
 
   /** The index just after the anchor main's own pull has been let go. */
   private int startEnds(List<Step> steps) {
+    // A plan that goes on from a half-done job has no start of its own.
+    List<SpanId> anchor = plan.start().map(s -> List.of(s.anchor())).orElse(List.of());
     boolean pulled = false;
     for (int i = 0; i < steps.size(); i++) {
-      if (steps.get(i) instanceof Step.Pull p && p.tails().equals(List.of(plan.start().anchor()))) {
+      if (steps.get(i) instanceof Step.Pull p && p.tails().equals(anchor)) {
         pulled = true;
       } else if (pulled && steps.get(i) instanceof Step.Release) {
         return i + 1;

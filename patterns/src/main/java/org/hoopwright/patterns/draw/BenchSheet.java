@@ -179,8 +179,9 @@ public final class BenchSheet {
                     list,
                     Markup.capital(Terms.knot(e.name(), e.finish())),
                     Element.of("span").text(e.finish().hole() + " round " + e.finish().anchor())));
-    String start = plan.start().method().word().replace("-", " ") + " on " + plan.start().anchor();
-    fact(list, "Start of the mains", Element.of("span").text(start));
+    plan.start()
+        .map(s -> s.method().word().replace("-", " ") + " on " + s.anchor())
+        .ifPresent(s -> fact(list, "Start of the mains", Element.of("span").text(s)));
     return list;
   }
 

@@ -6,6 +6,7 @@ import org.hoopwright.bed.Span;
 import org.hoopwright.bench.BenchPlan;
 import org.hoopwright.bench.ClampSide;
 import org.hoopwright.bench.Job;
+import org.hoopwright.bench.Start;
 import org.hoopwright.bench.StartMark;
 import org.hoopwright.bench.Step;
 import org.hoopwright.geometry.Point;
@@ -38,7 +39,7 @@ final class StepLayer {
       }
     }
     plan.start()
-        .mark()
+        .flatMap(Start::mark)
         .filter(m -> shown("start-mark", step, all))
         .ifPresent(m -> mark(m, step, all));
   }
