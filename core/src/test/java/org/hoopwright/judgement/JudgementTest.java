@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.hoopwright.bed.Bed;
 import org.hoopwright.bed.SpanId;
@@ -17,11 +18,15 @@ import org.hoopwright.bench.JawDepth;
 import org.hoopwright.bench.Job;
 import org.hoopwright.bench.MachineClampKind;
 import org.hoopwright.bench.Planner;
+import org.hoopwright.bench.StartMark;
 import org.hoopwright.bench.StartMethod;
 import org.hoopwright.bench.Step;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.FindingCode;
+import org.hoopwright.frame.End;
+import org.hoopwright.frame.HoleRef;
 import org.hoopwright.frame.Layout;
+import org.hoopwright.geometry.Point;
 import org.hoopwright.material.Gauge;
 import org.hoopwright.material.Material;
 import org.hoopwright.material.StringSpec;
@@ -39,11 +44,16 @@ class JudgementTest {
   private static final StringSpec THIN = new StringSpec(Gauge.G18, Material.NYLON);
 
   private static BenchPlan plan(Job job) {
-    Layout layout = Willowbank.hundred().build();
+    return plan(Willowbank.hundred().build(), job);
+  }
+
+  private static BenchPlan plan(Layout layout, Job job) {
     Bed bed = StatedAssignment.assign(layout).bed().orElseThrow();
-    return RouteSearch.search(bed, RouteRequest.builder().pieces(2).build()).ranked().stream()
+    RouteRequest request = RouteRequest.builder().pieces(2).build();
+    return RouteSearch.search(bed, request).ranked().stream()
         .filter(r -> r.route().pieces().get(0).role() == Piece.Role.MAINS)
-        .flatMap(r -> Planner.plan(bed, r.route(), job).stream())
+        .flatMap(r -> RouteSearch.knotVariants(bed, request, r.route()).stream())
+        .flatMap(r -> Planner.plan(bed, r, job).stream())
         .findFirst()
         .orElseThrow();
   }
@@ -67,9 +77,10 @@ class JudgementTest {
         .orElseThrow();
   }
 
-  // A starting clamp that holds 40 lbf of an 18 gauge string and lets it go at 50 holds its part of
-  // a shared pull of 60 lbf; a machine clamp of the same rating does not hold a full pull of 50
-  // (common practice, no source).
+  // A starting clamp rated 40 lbf for an 18 gauge string holds its part of a shared pull of 60 lbf;
+  // a
+  // machine clamp of the same rating does not hold a full pull of 50 (common practice, no source).
+  // It is put as a slip at 49, as a pull of 50 leaves a little less than 50 on the clamp.
   @Test
   void aRatingOfFortyPoundsHoldsASharedPullAndNotAFullOne() {
     List<BenchTest> tests = List.of(test(40, true), test(49, false));
@@ -146,14 +157,29 @@ class JudgementTest {
 
   @Test
   void aMarkOnABendInTheHeadZoneIsWarnedOf() {
-    BenchPlan usual = plan(Job.standard());
+    Job atHead = Job.builder().anchorMain(1).build();
+    // Its runs are long enough for a mark to end on them.
+    Layout board =
+        Willowbank.teaching()
+            .tieOff("1H", "1T", "2T")
+            .at(
+                Map.of(
+                    HoleRef.of("1H"), new Point(9, 59),
+                    HoleRef.of("2H"), new Point(27, 50.5)))
+            .mainsStart(End.THROAT)
+            .build();
+    assertThat(spots(plan(board, atHead))).contains(StartMark.Spot.BEND);
+    assertThat(codes(Judgement.findings(plan(board, atHead)))).contains(FindingCode.MARK_ON_BEND);
+    BenchPlan usual = plan(board, Job.standard());
+    assertThat(spots(usual)).doesNotContain(StartMark.Spot.BEND);
     assertThat(codes(Judgement.findings(usual))).doesNotContain(FindingCode.MARK_ON_BEND);
-    BenchPlan forced = plan(Job.builder().anchorMain(1).build());
-    boolean bend =
-        forced.start().orElseThrow().mark().orElseThrow().at().stream()
-            .anyMatch(s -> s.word().equals("bend"));
-    assertThat(codes(Judgement.findings(forced)).contains(FindingCode.MARK_ON_BEND))
-        .isEqualTo(bend);
+    // On this frame it is the next hole that the mark ends in.
+    assertThat(spots(plan(atHead))).containsExactly(StartMark.Spot.HOLE);
+    assertThat(codes(Judgement.findings(plan(atHead)))).doesNotContain(FindingCode.MARK_ON_BEND);
+  }
+
+  private static List<StartMark.Spot> spots(BenchPlan plan) {
+    return plan.start().orElseThrow().mark().orElseThrow().at();
   }
 
   @Test

@@ -1,7 +1,10 @@
 package org.hoopwright.patterns;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.hoopwright.Hoopwright;
+import org.hoopwright.check.CheckReport;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.Findings;
 import org.hoopwright.frame.Draft;
@@ -74,10 +77,22 @@ public final class ReadResult {
 
   /**
    * What is wrong or suspect about the file's text and structure, by place; an unmodifiable list.
-   * What the layout means is checked elsewhere.
+   * What the layout means is in {@link #report()}.
    */
   public List<Finding> findings() {
     return findings;
+  }
+
+  /**
+   * Everything found about the file: its text, its layout, its bed and whether it has a route. It
+   * is worked out at every call.
+   */
+  public CheckReport report() {
+    List<Finding> all = new ArrayList<>(findings);
+    Optional<CheckReport> checked = draft.map(Hoopwright::check);
+    checked.ifPresent(report -> all.addAll(report.findings()));
+    return new CheckReport(
+        Findings.sorted(all), checked.map(CheckReport::silent).orElse(List.of()));
   }
 
   /** For example {@code frame.json: 2 findings}. */

@@ -12,6 +12,7 @@ import org.hoopwright.patterns.json.JsonNode.Member;
 import org.hoopwright.patterns.json.JsonNode.ObjectNode;
 import org.hoopwright.patterns.json.JsonText;
 import org.hoopwright.patterns.json.JsonTree;
+import org.hoopwright.patterns.json.TextLines;
 
 /**
  * Carries out the mechanical fixes of findings on the text of a file. Everything else in the text
@@ -20,22 +21,14 @@ import org.hoopwright.patterns.json.JsonTree;
 final class TextFix {
 
   private final String text;
-  private final int[] lines;
+  private final TextLines lines;
 
   /** A stretch of text and what comes in its place. */
   private record Edit(int from, int to, String put) {}
 
   private TextFix(String text) {
     this.text = text;
-    List<Integer> starts = new ArrayList<>(List.of(0));
-    for (int i = 0; i < text.length(); i++) {
-      char c = text.charAt(i);
-      boolean pair = c == '\r' && i + 1 < text.length() && text.charAt(i + 1) == '\n';
-      if ((c == '\n' || c == '\r') && !pair) {
-        starts.add(i + 1);
-      }
-    }
-    lines = starts.stream().mapToInt(i -> i).toArray();
+    lines = new TextLines(text);
   }
 
   /**
@@ -76,11 +69,11 @@ final class TextFix {
   }
 
   private int start(Place place) {
-    return lines[place.line() - 1] + place.column() - 1;
+    return lines.start(place.line()) + place.column() - 1;
   }
 
   private int end(Place place) {
-    return lines[place.endLine() - 1] + place.endColumn() - 1;
+    return lines.start(place.endLine()) + place.endColumn() - 1;
   }
 
   private static String parent(String pointer) {

@@ -4,9 +4,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.hoopwright.Hoopwright;
-import org.hoopwright.check.CheckReport;
-import org.hoopwright.check.Silence;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.FindingCode;
 import org.hoopwright.finding.Findings;
@@ -145,7 +142,7 @@ final class CheckCommand implements Callable<Integer> {
       if (fix || dryRun) {
         read = mended(file, read);
       }
-      report.add(read, report(read));
+      report.add(read, read.report());
       return true;
     } catch (UnreadableFile e) {
       session.console().message("hoopwright check: " + e.getMessage());
@@ -155,7 +152,7 @@ final class CheckCommand implements Callable<Integer> {
 
   /** The file after what can be mended mechanically; the diff goes to standard error. */
   private ReadResult mended(String file, ReadResult read) throws UnreadableFile {
-    Fixes fixes = Fixes.of(file, read.text(), r -> report(r).findings());
+    Fixes fixes = Fixes.of(file, read.text(), r -> r.report().findings());
     session.console().message(fixes.diff(file));
     fixes
         .refused()
@@ -193,24 +190,5 @@ final class CheckCommand implements Callable<Integer> {
     return unreadable > 0
         ? ExitCode.FILE
         : failOn.fails(report.findings()) ? ExitCode.FINDINGS : ExitCode.DONE;
-  }
-
-  /** Everything found about a file: its text, its layout, its bed and whether it has a route. */
-  static CheckReport report(ReadResult read) {
-    List<Finding> all = new ArrayList<>(read.findings());
-    List<Silence> silent = new ArrayList<>();
-    read.draft()
-        .ifPresent(
-            draft -> {
-              CheckReport report = Hoopwright.check(draft);
-              all.addAll(report.findings());
-              silent.addAll(report.silent());
-            });
-    return new CheckReport(Findings.sorted(all), silent);
-  }
-
-  /** Everything found about a file. */
-  static List<Finding> findings(ReadResult read) {
-    return report(read).findings();
   }
 }

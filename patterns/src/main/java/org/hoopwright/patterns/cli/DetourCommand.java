@@ -77,7 +77,7 @@ final class DetourCommand implements Callable<Integer> {
     if (layout.isEmpty() || Findings.hasErrors(Hoopwright.check(unblocked(layout.get())))) {
       int code =
           planning.nothing(
-              "detour", read, new FindingsReport(FindingsFormat.text), CheckCommand.findings(read));
+              "detour", read, new FindingsReport(FindingsFormat.text), read.report().findings());
       session.console().message("Maybe mend the layout's other errors first.");
       return code;
     }

@@ -150,7 +150,7 @@ final class DrawCommand implements Callable<Integer> {
   }
 
   private int drawLayout(Planning planning, ReadResult read, DrawingOptions.Builder look) {
-    List<Finding> findings = CheckCommand.findings(read);
+    List<Finding> findings = read.report().findings();
     Optional<Layout> layout = read.checkable();
     if (layout.isEmpty()) {
       return planning.nothing("drawing", read, report(), findings);
@@ -159,7 +159,7 @@ final class DrawCommand implements Callable<Integer> {
   }
 
   private int drawBed(Planning planning, ReadResult read, DrawingOptions.Builder look) {
-    List<Finding> findings = CheckCommand.findings(read);
+    List<Finding> findings = read.report().findings();
     Optional<Bed> bed = read.checkable().flatMap(l -> Hoopwright.assign(l).bed());
     if (bed.isEmpty()) {
       int code = planning.nothing("bed", read, report(), findings);

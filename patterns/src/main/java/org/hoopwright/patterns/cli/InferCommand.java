@@ -64,7 +64,7 @@ final class InferCommand implements Callable<Integer> {
     Optional<Layout> layout = read.layout();
     if (layout.isEmpty()) {
       return planning.nothing(
-          "pattern", read, new FindingsReport(FindingsFormat.text), CheckCommand.findings(read));
+          "pattern", read, new FindingsReport(FindingsFormat.text), read.report().findings());
     }
     if (layout.get().mainsSkip().isPresent()) {
       session

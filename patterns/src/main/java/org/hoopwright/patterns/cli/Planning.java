@@ -68,7 +68,7 @@ final class Planning {
   int plan(ReadResult read, JobOptions options, FindingsReport findings, ToIntFunction<Made> then) {
     Optional<Layout> layout = read.layout();
     if (layout.isEmpty()) {
-      return nothing("plan", read, findings, CheckCommand.findings(read));
+      return nothing("plan", read, findings, read.report().findings());
     }
     Job job = options.job(layout.get());
     Outcome outcome = Hoopwright.plan(layout.get(), job);

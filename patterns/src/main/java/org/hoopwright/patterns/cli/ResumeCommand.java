@@ -108,9 +108,9 @@ final class ResumeCommand implements Callable<Integer> {
   private Optional<Bed> bed(ReadResult read) {
     Optional<Layout> layout = read.layout();
     Optional<Bed> bed = layout.flatMap(l -> Hoopwright.assign(l).bed());
-    if (bed.isEmpty() || Findings.hasErrors(CheckCommand.findings(read))) {
+    if (bed.isEmpty() || Findings.hasErrors(read.report().findings())) {
       FindingsReport report = new FindingsReport(FindingsFormat.text);
-      report.add(read, CheckCommand.findings(read));
+      report.add(read, read.report().findings());
       session.console().result(report.text());
       return Optional.empty();
     }

@@ -53,8 +53,12 @@ public final class TextLines {
     return new Place(lineAt(from), columnAt(from), lineAt(to), columnAt(to));
   }
 
-  /** Where a line starts. */
-  int start(int line) {
+  /**
+   * The offset at which a line starts.
+   *
+   * @param line from 1 to {@link #count}
+   */
+  public int start(int line) {
     return starts[line - 1];
   }
 
