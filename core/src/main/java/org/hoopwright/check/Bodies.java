@@ -3,22 +3,34 @@ package org.hoopwright.check;
 import java.util.Optional;
 import org.hoopwright.frame.Game;
 
-/** What governing bodies ask of the pattern itself. */
+/** What governing bodies ask of the pattern itself: the rule's source, by game. */
 final class Bodies {
+
+  private static final String TENNIS = "ITF Rules of Tennis, Appendix II \"The Racket\"";
+
+  // In one copy of the laws; a national course's copy lacks the sentence.
+  private static final String BADMINTON = "BWF Laws of Badminton, Law 4";
+
+  private static final String SQUASH =
+      "WSF Rules of Squash, Appendix 9 \"Dimensions of a squash racket\"";
 
   private Bodies() {}
 
-  /**
-   * Where a body asks for a pattern that is generally uniform and not less dense in the centre;
-   * empty for games whose rules, as far as seen, do not. (Squash asks for "generally uniform" only,
-   * and one copy of badminton's laws lacks the sentence.)
-   */
-  static Optional<String> pattern(Game game) {
+  /** Where a body asks for a pattern that is not less dense in the centre than elsewhere. */
+  static Optional<String> denseCentre(Game game) {
     return switch (game) {
-      case TENNIS -> Optional.of("ITF Rules of Tennis, Appendix II \"The Racket\"");
-      case BADMINTON -> Optional.of("BWF Laws of Badminton, Law 4");
-      case SQUASH ->
-          Optional.of("WSF Rules of Squash, Appendix 9 \"Dimensions of a squash racket\"");
+      case TENNIS -> Optional.of(TENNIS);
+      case BADMINTON -> Optional.of(BADMINTON);
+      case SQUASH, RACQUETBALL, OTHER -> Optional.empty();
+    };
+  }
+
+  /** Where a body asks for a pattern that is generally uniform. */
+  static Optional<String> uniform(Game game) {
+    return switch (game) {
+      case TENNIS -> Optional.of(TENNIS);
+      case BADMINTON -> Optional.of(BADMINTON);
+      case SQUASH -> Optional.of(SQUASH);
       case RACQUETBALL, OTHER -> Optional.empty();
     };
   }

@@ -26,7 +26,7 @@ final class BodyTexts {
                       "\"offsets\": [6.5, 18.5, 30, 40.5, 50.5, 60, 69.3, 79, 90]"),
               RuleText.of(FindingCode.PATTERN_NOT_UNIFORM)
                   .says(
-                      "The rules of tennis and squash ask for a pattern that is generally uniform. We read that as: in the middle half of the bed the widest gap is at most {UNIFORM_RATIO} the narrowest. Only measured strings are judged.")
+                      "The rules of tennis and squash and the laws of badminton (in one of two copies seen) ask for a pattern that is generally uniform. We read that as: in the middle half of the bed the widest gap is at most {UNIFORM_RATIO} the narrowest. Only measured strings are judged.")
                   .example(
                       "willowbank-95",
                       "102, 115.3, 128.7, 142, 155.3,",

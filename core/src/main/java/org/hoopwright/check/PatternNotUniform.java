@@ -1,9 +1,11 @@
 package org.hoopwright.check;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.FindingCode;
+import org.hoopwright.frame.Game;
 
 /** Measured strings whose spacing in the middle of the bed differs greatly. */
 final class PatternNotUniform extends PatternRule {
@@ -20,6 +22,11 @@ final class PatternNotUniform extends PatternRule {
         FindingCode.MAINS_SPACING,
         FindingCode.CROSSES_SPACING,
         FindingCode.MAINS_CENTRE);
+  }
+
+  @Override
+  Optional<String> source(Game game) {
+    return Bodies.uniform(game);
   }
 
   @Override

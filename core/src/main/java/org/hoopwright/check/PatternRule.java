@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 import org.hoopwright.bed.Span;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.FindingCode;
+import org.hoopwright.frame.Game;
 
 /** A rule of a game's governing body on how the strings are spaced; measured strings only. */
 abstract class PatternRule extends Rule {
@@ -21,7 +22,7 @@ abstract class PatternRule extends Rule {
 
   @Override
   final void look(Facts facts, Consumer<Finding> out) {
-    Optional<String> source = Bodies.pattern(facts.layout().game());
+    Optional<String> source = source(facts.layout().game());
     if (source.isEmpty()) {
       return;
     }
@@ -34,6 +35,9 @@ abstract class PatternRule extends Rule {
       judge(facts, "crosses", Spacing.gaps(crosses, s -> -Spacing.yAtMiddle(s)), source.get(), out);
     }
   }
+
+  /** Where the game's rules ask for it; empty when they do not. */
+  abstract Optional<String> source(Game game);
 
   /**
    * Judges strings of one kind.

@@ -2,9 +2,11 @@ package org.hoopwright.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.FindingCode;
+import org.hoopwright.frame.Game;
 
 /** Measured strings that lie less densely in the centre than elsewhere. */
 final class PatternThinCentre extends PatternRule {
@@ -16,6 +18,11 @@ final class PatternThinCentre extends PatternRule {
   @Override
   List<FindingCode> after() {
     return List.of(FindingCode.HOLE_OFF_HOOP, FindingCode.OFFSETS_DIFFER);
+  }
+
+  @Override
+  Optional<String> source(Game game) {
+    return Bodies.denseCentre(game);
   }
 
   @Override
