@@ -1,12 +1,13 @@
 package org.hoopwright.bed;
 
+import com.google.common.base.Suppliers;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import org.hoopwright.frame.EachSide;
 import org.hoopwright.frame.End;
 import org.hoopwright.frame.HoleId;
@@ -38,7 +39,7 @@ public final class Bed {
   private final EachSide<List<Span>> mains;
   private final List<Span> crosses;
   private final Map<SpanId, Span> spans = new TreeMap<>();
-  private final Map<SpanId, List<Crossing>> crossings = new TreeMap<>();
+  private final Supplier<Map<SpanId, List<Crossing>>> crossings;
   private final EachSide<HoleId> headZone;
   private final HoopGraph graph;
   private final boolean symmetric;
@@ -55,8 +56,8 @@ public final class Bed {
       mains(side).forEach(s -> spans.put(s.id(), s));
     }
     crosses.forEach(s -> spans.put(s.id(), s));
-    graph = new HoopGraph(ring, spans.values());
-    findCrossings();
+    graph = new HoopGraph(spans.values());
+    crossings = Suppliers.memoize(this::findCrossings); // hundreds, and routes need none of them
     symmetric = computeSymmetric();
   }
 
@@ -163,15 +164,13 @@ public final class Bed {
     return new Span(id, from, to, position(from), position(to));
   }
 
-  private void findCrossings() {
-    Map<SpanId, List<Crossing>> found = new LinkedHashMap<>();
+  private Map<SpanId, List<Crossing>> findCrossings() {
+    Map<SpanId, List<Crossing>> found = new TreeMap<>();
     spans.keySet().forEach(id -> found.put(id, new ArrayList<>()));
     for (Span cross : crosses) {
       for (SpanId main : mainsLeftToRight()) {
-        Span m = span(main);
-        Side side = main.side().orElseThrow();
-        int p = ring.place(side == Side.LEFT ? cross.from() : cross.to());
-        if (ring.place(m.from()) < p && p < ring.place(m.to())) {
+        if (meets(main, cross.id())) {
+          Span m = span(main);
           // Straight spans that separate each other's ends meet; a wrong coordinate may still make
           // them miss, and then the nearest
           // point of the main stands in, so that every meeting has a place.
@@ -196,7 +195,8 @@ public final class Bed {
         }
       }
     }
-    found.forEach((id, list) -> crossings.put(id, List.copyOf(list)));
+    found.replaceAll((id, list) -> List.copyOf(list));
+    return Collections.unmodifiableMap(found);
   }
 
   private boolean computeSymmetric() {
@@ -323,12 +323,20 @@ public final class Bed {
    * right.
    */
   public List<Crossing> crossings(SpanId id) {
-    return crossings.getOrDefault(id, List.of());
+    return crossings.get().getOrDefault(id, List.of());
   }
 
-  /** Whether a main and a cross meet. */
+  /**
+   * Whether a main and a cross meet: whether the cross's end on the main's side lies between the
+   * main's ends.
+   *
+   * @throws IllegalArgumentException when the bed has no such span
+   */
   public boolean meets(SpanId main, SpanId cross) {
-    return crossings(cross).stream().anyMatch(c -> c.main().equals(main));
+    Span m = span(main);
+    Span c = span(cross);
+    int place = ring.place(main.kind() == SpanId.Kind.LEFT_MAIN ? c.from() : c.to());
+    return ring.place(m.from()) < place && place < ring.place(m.to());
   }
 
   /** Whether the weave takes this cross over this main, if they meet, as seen on the face. */

@@ -12,9 +12,11 @@ import org.hoopwright.frame.HoleId;
 import org.hoopwright.frame.Layout;
 import org.hoopwright.frame.LayoutPointers;
 import org.hoopwright.frame.Ring;
+import org.hoopwright.geometry.Foot;
 import org.hoopwright.geometry.Outline;
 import org.hoopwright.geometry.Point;
 import org.hoopwright.geometry.Side;
+import org.hoopwright.geometry.Superellipse;
 
 /** Puts every hole in its place by the rules of {@link HolePositions}. Used once. */
 final class Placing {
@@ -27,8 +29,13 @@ final class Placing {
    *
    * @param point where
    * @param pointer JSON pointer of what was measured
+   * @param foot a place of the outline near it, if that is easily found
    */
-  private record Measured(Point point, String pointer) {}
+  private record Measured(Point point, String pointer, Optional<Foot> foot) {
+    static Measured onOutline(Point point, String pointer) {
+      return new Measured(point, pointer, Optional.of(Foot.on(point)));
+    }
+  }
 
   private final Layout layout;
   private final Ring ring;
@@ -58,17 +65,30 @@ final class Placing {
     byMain.forEach(this::compare);
     Map<HoleId, Point> points = new TreeMap<>();
     for (Side side : Side.values()) {
-      int count = ring.size(side);
-      double half = outline.halfLengthMm(side);
-      for (int i = 0; i < count; i++) {
+      for (int i = 0; i < ring.size(side); i++) {
         HoleId hole = ring.at(side, i);
-        Point byArcLaw = outline.atArc(side, half * (2 * i + 1) / (2 * count));
-        points.put(hole, source(hole).map(Measured::point).orElse(byArcLaw));
+        Optional<Measured> measured = source(hole);
+        points.put(hole, measured.isPresent() ? measured.get().point() : byArcLaw(hole, points));
       }
       checkOrder(side, points);
     }
     stated.forEach(this::checkOnHoop);
     return new HolePositions(points, findings);
+  }
+
+  private Point byArcLaw(HoleId hole, Map<HoleId, Point> points) {
+    Point twin = points.get(hole.mirrored());
+    boolean alike =
+        outline instanceof Superellipse
+            && ring.size(Side.LEFT) == ring.size(Side.RIGHT)
+            && source(hole.mirrored()).isEmpty();
+    return alike && twin != null ? twin.mirrored() : outline.atArc(hole.side(), arc(hole));
+  }
+
+  /** The arc length that the arc law gives a hole, from the head's axis point. */
+  private double arc(HoleId hole) {
+    int place = ring.place(hole);
+    return outline.halfLengthMm(hole.side()) * (2 * place + 1) / (2 * ring.size(hole.side()));
   }
 
   /** What was measured for this hole, the first that there is; empty for the arc law. */
@@ -96,8 +116,10 @@ final class Placing {
               for (HoleId hole : ref.holes()) {
                 if (ring.has(hole)) {
                   boolean mirror = ref.side().isEmpty() && hole.side() == Side.LEFT;
+                  Point at = mirror ? right.mirrored() : right;
                   stated.put(
-                      hole, new Measured(mirror ? right.mirrored() : right, "/holes/at/" + ref));
+                      hole,
+                      new Measured(at, "/holes/at/" + ref, Foot.of(outline, hole.side(), at)));
                 }
               }
             });
@@ -114,7 +136,7 @@ final class Placing {
         Optional<Point> point = Double.isFinite(y) ? outline.atY(side, y) : Optional.empty();
         j++;
         if (point.isPresent()) {
-          byCross.put(hole, new Measured(point.get(), pointer));
+          byCross.put(hole, Measured.onOutline(point.get(), pointer));
         } else {
           outside(
               "Cross %s lies %s mm below the inside of the head, where the hoop has no %s side."
@@ -137,7 +159,7 @@ final class Placing {
         Optional<Point> point = mainPoint(side, end, mm);
         k++;
         if (point.isPresent()) {
-          byMain.put(hole, new Measured(point.get(), pointer));
+          byMain.put(hole, Measured.onOutline(point.get(), pointer));
         } else {
           outside(
               "Main %s lies %s mm %s of the long axis, where the hoop does not reach."
@@ -194,7 +216,8 @@ final class Placing {
   }
 
   private void checkOnHoop(HoleId hole, Measured measured) {
-    double away = Math.abs(outline.distanceTo(measured.point()));
+    boolean near = measured.foot().filter(f -> f.awayMm() <= HolePositions.OFF_HOOP_MM).isPresent();
+    double away = near ? 0 : Math.abs(outline.distanceTo(measured.point()));
     if (away > HolePositions.OFF_HOOP_MM) {
       findings.add(
           Finding.of(FindingCode.HOLE_OFF_HOOP)
@@ -209,12 +232,10 @@ final class Placing {
 
   private void checkOrder(Side side, Map<HoleId, Point> points) {
     List<HoleId> list = ring.list(side);
-    double[] arcs =
-        list.stream().map(points::get).mapToDouble(p -> outline.arcOf(side, p)).toArray();
-    for (int i = 1; i < arcs.length; i++) {
-      if (arcs[i] <= arcs[i - 1]) {
-        HoleId before = list.get(i - 1);
-        HoleId hole = list.get(i);
+    for (int i = 1; i < list.size(); i++) {
+      HoleId before = list.get(i - 1);
+      HoleId hole = list.get(i);
+      if (!inOrder(before, hole, points)) {
         findings.add(
             Finding.of(FindingCode.HOLE_ORDER)
                 .message(
@@ -228,6 +249,33 @@ final class Placing {
                 .build());
       }
     }
+  }
+
+  private boolean inOrder(HoleId before, HoleId hole, Map<HoleId, Point> points) {
+    Optional<Measured> first = source(before);
+    Optional<Measured> second = source(hole);
+    if (first.isEmpty() && second.isEmpty()) {
+      return true; // the arc law's own order
+    }
+    if (outline instanceof Superellipse) {
+      Optional<Foot> foot = foot(before, first, points);
+      Optional<Foot> next = foot(hole, second, points);
+      if (foot.isPresent() && next.isPresent() && foot.get().surelyBefore(next.get())) {
+        return true;
+      }
+    }
+    return arcOf(before, first) < arcOf(hole, second);
+  }
+
+  private static Optional<Foot> foot(
+      HoleId hole, Optional<Measured> measured, Map<HoleId, Point> points) {
+    return measured.isPresent()
+        ? measured.get().foot()
+        : Optional.ofNullable(points.get(hole)).map(Foot::on); // by the arc law
+  }
+
+  private double arcOf(HoleId hole, Optional<Measured> measured) {
+    return measured.isPresent() ? outline.arcOf(hole.side(), measured.get().point()) : arc(hole);
   }
 
   private String fix(HoleId before, HoleId hole) {

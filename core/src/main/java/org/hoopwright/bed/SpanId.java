@@ -1,6 +1,5 @@
 package org.hoopwright.bed;
 
-import java.util.Comparator;
 import java.util.Optional;
 import org.hoopwright.geometry.Side;
 
@@ -35,9 +34,6 @@ public record SpanId(Kind kind, int number) implements Comparable<SpanId> {
       return letter;
     }
   }
-
-  private static final Comparator<SpanId> ORDER =
-      Comparator.comparing(SpanId::kind).thenComparingInt(SpanId::number);
 
   /**
    * Checks the number.
@@ -117,7 +113,8 @@ public record SpanId(Kind kind, int number) implements Comparable<SpanId> {
 
   @Override
   public int compareTo(SpanId other) {
-    return ORDER.compare(this, other);
+    int byKind = kind.compareTo(other.kind);
+    return byKind != 0 ? byKind : Integer.compare(number, other.number);
   }
 
   /** The name, such as {@code L3}. */

@@ -201,7 +201,10 @@ public final class StatedAssignment {
     StatedCrosses.last(rules, Side.RIGHT, rightHoles.get(rightHoles.size() - 1))
         .ifPresent(findings::add);
     findings.addAll(Capacity.findings(layout, ring, labels));
-    HolePositions positions = HolePositions.of(layout, ring, labels, hoop);
+    HolePositions positions =
+        layout.crossesOffsets().isEmpty()
+            ? before // where crosses are is known without knowing which holes are theirs
+            : HolePositions.of(layout, ring, labels, hoop);
     findings.addAll(positions.findings());
     if (Findings.hasErrors(findings)) {
       return Optional.empty();

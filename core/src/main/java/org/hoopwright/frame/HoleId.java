@@ -1,8 +1,8 @@
 package org.hoopwright.frame;
 
-import java.util.Comparator;
 import java.util.Optional;
 import org.hoopwright.geometry.Side;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The name of one hole, such as {@code L7H}: side, number from the long axis, end it is counted
@@ -18,11 +18,6 @@ public record HoleId(Side side, End end, int number) implements Comparable<HoleI
 
   /** The largest hole number that is accepted. */
   public static final int MAX_NUMBER = 500;
-
-  private static final Comparator<HoleId> ORDER =
-      Comparator.comparing(HoleId::side)
-          .thenComparing(HoleId::end)
-          .thenComparingInt(HoleId::number);
 
   /**
    * Checks the number.
@@ -62,9 +57,22 @@ public record HoleId(Side side, End end, int number) implements Comparable<HoleI
     return new HoleId(side.other(), end, number);
   }
 
+  // Written out: holes are the keys of most tables.
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof HoleId h && side == h.side && end == h.end && number == h.number;
+  }
+
+  @Override
+  public int hashCode() {
+    return 4 * number + (side == Side.LEFT ? 0 : 2) + (end == End.HEAD ? 0 : 1);
+  }
+
   @Override
   public int compareTo(HoleId other) {
-    return ORDER.compare(this, other);
+    int bySide = side.compareTo(other.side);
+    int byEnd = end.compareTo(other.end);
+    return bySide != 0 ? bySide : byEnd != 0 ? byEnd : Integer.compare(number, other.number);
   }
 
   /** The name, such as {@code L7H}. */

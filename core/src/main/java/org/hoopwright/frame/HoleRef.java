@@ -1,7 +1,6 @@
 package org.hoopwright.frame;
 
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import org.hoopwright.geometry.Side;
 import org.jspecify.annotations.Nullable;
@@ -119,7 +118,7 @@ public final class HoleRef {
 
   @Override
   public int hashCode() {
-    return Objects.hash(side, end, number);
+    return 6 * number + (side == null ? 4 : side == Side.LEFT ? 0 : 2) + (end == End.HEAD ? 0 : 1);
   }
 
   /** The name, such as {@code 7H} or {@code L7H}. */

@@ -97,7 +97,7 @@ final class RunningIntegral {
     int panel = -found - 2;
     double lo = ends[panel];
     double hi = ends[panel + 1];
-    double place = lo + (hi - lo) * (value - sums[panel]) / (sums[panel + 1] - sums[panel]);
+    double place = guess(panel, value);
     for (int step = 0; step < MAX_STEPS; step++) {
       double excess = within(panel, place) - value;
       if (Math.abs(excess) <= 0x1p-51 * value) {
@@ -118,5 +118,20 @@ final class RunningIntegral {
       place = next;
     }
     return place;
+  }
+
+  /**
+   * The cubic that has the inverse's values and slopes at both ends of a panel; the straight line
+   * where the function is 0 at an end.
+   */
+  private double guess(int panel, double value) {
+    double lo = ends[panel];
+    double width = ends[panel + 1] - lo;
+    double rise = sums[panel + 1] - sums[panel];
+    double t = (value - sums[panel]) / rise;
+    double first = rise / (width * function.applyAsDouble(lo));
+    double last = rise / (width * function.applyAsDouble(ends[panel + 1]));
+    double bent = t * (first * (1 - t) * (1 - t) + t * (3 - 2 * t) - last * t * (1 - t));
+    return bent > 0 && bent < 1 ? lo + width * bent : lo + width * t;
   }
 }

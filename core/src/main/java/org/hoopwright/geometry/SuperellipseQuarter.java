@@ -1,5 +1,10 @@
 package org.hoopwright.geometry;
 
+import com.google.common.base.Suppliers;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.Supplier;
+
 /**
  * The quarter of the curve |x/a|^n + |y/b|^n = 1 with x and y not negative, from the head (0, b)
  * over the shoulder to the flank (a, 0).
@@ -24,55 +29,55 @@ final class SuperellipseQuarter {
   private final double a;
   private final double b;
   private final double n;
+  private final double m; // qn, without rounding
   private final double q;
   private final double shoulder;
-  private final RunningIntegral headArc;
-  private final RunningIntegral flankArc;
-  private final double area;
-  private final double[] samples;
-  private final double[] sampleX;
-  private final double[] sampleY;
-  private final double[] sampleDx;
-  private final double[] sampleDy;
+  // Most questions need none of these, and each costs thousands of powers.
+  private final Supplier<RunningIntegral> headArc;
+  private final Supplier<RunningIntegral> flankArc;
+  private final Supplier<Double> area;
+  private final Supplier<List<Place>> samples;
+
+  /** A place u, its point, and how the point moves as u grows. */
+  private record Place(double u, double x, double y, double dx, double dy) {}
 
   SuperellipseQuarter(double a, double b, double n) {
     this.a = a;
     this.b = b;
     this.n = n;
+    this.m = Math.max(1, n);
     this.q = Math.max(1, 1 / n);
     this.shoulder = StrictMath.pow(2, -1 / n);
-    this.headArc = new RunningIntegral(v -> hypot(a * leadSlope(v), b * otherSlope(v)));
-    this.flankArc = new RunningIntegral(v -> hypot(b * leadSlope(v), a * otherSlope(v)));
-    // Green's theorem; both halves sweep the same area, half of this integral each.
-    this.area =
-        a * b * new RunningIntegral(v -> other(v) * leadSlope(v) - lead(v) * otherSlope(v)).total();
-    this.samples = samples();
-    this.sampleX = new double[samples.length];
-    this.sampleY = new double[samples.length];
-    this.sampleDx = new double[samples.length];
-    this.sampleDy = new double[samples.length];
-    for (int i = 0; i < samples.length; i++) {
-      double u = samples[i];
-      sampleX[i] = x(u);
-      sampleY[i] = y(u);
-      sampleDx[i] = dx(u);
-      sampleDy[i] = dy(u);
-    }
+    this.headArc = Suppliers.memoize(() -> arc(a, b));
+    this.flankArc = Suppliers.memoize(() -> arc(b, a));
+    this.area = Suppliers.memoize(this::integratedArea);
+    this.samples = Suppliers.memoize(() -> Arrays.stream(steps()).mapToObj(this::place).toList());
   }
 
-  private static double[] samples() {
+  private RunningIntegral arc(double lead, double other) {
+    return new RunningIntegral(v -> hypot(lead * leadSlope(v), other * otherSlope(v)));
+  }
+
+  /** By Green's theorem; both halves sweep the same area, half of this integral each. */
+  private double integratedArea() {
+    return a
+        * b
+        * new RunningIntegral(v -> other(v) * leadSlope(v) - lead(v) * otherSlope(v)).total();
+  }
+
+  private static double[] steps() {
     int perHalf = HALVINGS + STEPS;
-    double[] samples = new double[2 * perHalf + 1];
+    double[] steps = new double[2 * perHalf + 1];
     for (int i = 1; i <= perHalf; i++) {
       double v =
           i <= HALVINGS
               ? StrictMath.scalb(1.0 / STEPS, i - 1 - HALVINGS)
               : (double) (i - HALVINGS) / STEPS;
-      samples[i] = v;
-      samples[2 * perHalf - i] = 2 - v;
+      steps[i] = v;
+      steps[2 * perHalf - i] = 2 - v;
     }
-    samples[2 * perHalf] = 2;
-    return samples;
+    steps[2 * perHalf] = 2;
+    return steps;
   }
 
   private static double hypot(double x, double y) {
@@ -90,15 +95,25 @@ final class SuperellipseQuarter {
 
   /** The other ratio: y/b on the head's half, x/a on the flank's half. */
   private double other(double v) {
-    return StrictMath.pow(1 - 0.5 * StrictMath.pow(v, Math.max(1, n)), 1 / n);
+    return root(1 - 0.5 * power(v));
   }
 
   private double otherSlope(double v) {
-    double m = Math.max(1, n); // qn without rounding
-    double power = StrictMath.pow(v, m);
+    double power = power(v);
+    return otherSlope(v, power, root(1 - 0.5 * power));
+  }
+
+  private double otherSlope(double v, double power, double other) {
     double perV = v > 0 ? power / v : (m == 1 ? 1 : 0);
-    double base = 1 - 0.5 * power;
-    return -0.5 * q * perV * StrictMath.pow(base, 1 / n) / base;
+    return -0.5 * q * perV * other / (1 - 0.5 * power);
+  }
+
+  private double power(double v) {
+    return m == 2 ? v * v : StrictMath.pow(v, m);
+  }
+
+  private double root(double ratio) {
+    return n == 2 ? Math.sqrt(ratio) : StrictMath.pow(ratio, 1 / n);
   }
 
   double x(double u) {
@@ -109,34 +124,36 @@ final class SuperellipseQuarter {
     return b * (u <= 1 ? other(u) : lead(2 - u));
   }
 
-  private double dx(double u) {
-    return a * (u <= 1 ? leadSlope(u) : -otherSlope(2 - u));
-  }
-
-  private double dy(double u) {
-    return b * (u <= 1 ? otherSlope(u) : -leadSlope(2 - u));
+  private Place place(double u) {
+    double v = u <= 1 ? u : 2 - u;
+    double power = power(v);
+    double other = root(1 - 0.5 * power);
+    double otherSlope = otherSlope(v, power, other);
+    return u <= 1
+        ? new Place(u, a * lead(v), b * other, a * leadSlope(v), b * otherSlope)
+        : new Place(u, a * other, b * lead(v), -a * otherSlope, -b * leadSlope(v));
   }
 
   double area() {
-    return area;
+    return area.get();
   }
 
   double length() {
-    return headArc.total() + flankArc.total();
+    return headArc.get().total() + flankArc.get().total();
   }
 
   /** The arc length from the head to the place u in [0, 2]. */
   double arcTo(double u) {
-    return u <= 1 ? headArc.upTo(u) : length() - flankArc.upTo(2 - u);
+    return u <= 1 ? headArc.get().upTo(u) : length() - flankArc.get().upTo(2 - u);
   }
 
   /** The place at an arc length in [0, length] from the head. */
   double placeAt(double arc) {
-    if (arc <= headArc.total()) {
-      return headArc.inverse(arc);
+    if (arc <= headArc.get().total()) {
+      return headArc.get().inverse(arc);
     }
     double rest = length() - arc;
-    return rest >= flankArc.total() ? 1 : 2 - flankArc.inverse(Math.max(0, rest));
+    return rest >= flankArc.get().total() ? 1 : 2 - flankArc.get().inverse(Math.max(0, rest));
   }
 
   /**
@@ -150,15 +167,15 @@ final class SuperellipseQuarter {
     double best = 0;
     double least = Double.POSITIVE_INFINITY;
     double before = 1;
-    int last = samples.length - 1;
+    List<Place> all = samples.get();
+    int last = all.size() - 1;
     for (int i = 0; i <= last; i++) {
-      double growth =
-          (sampleX[i] - px) / scale * sampleDx[i] + (sampleY[i] - py) / scale * sampleDy[i];
+      double growth = growth(all.get(i), px, py, scale);
       double candidate = Double.NaN;
       if (i == 0 && growth >= 0) {
         candidate = 0;
       } else if (i > 0 && before < 0 && growth >= 0) {
-        candidate = refine(samples[i - 1], samples[i], px, py, scale);
+        candidate = refine(all.get(i - 1).u(), before, all.get(i).u(), growth, px, py, scale);
       } else if (i == last && growth < 0) {
         candidate = 2;
       }
@@ -174,6 +191,11 @@ final class SuperellipseQuarter {
     return best;
   }
 
+  /** How half the square of the distance grows with the place, over {@code scale}. */
+  private static double growth(Place place, double px, double py, double scale) {
+    return (place.x() - px) / scale * place.dx() + (place.y() - py) / scale * place.dy();
+  }
+
   double distance(double u, double px, double py) {
     return StrictMath.hypot(px - x(u), py - y(u));
   }
@@ -183,20 +205,45 @@ final class SuperellipseQuarter {
     return Math.max(1, Math.max(Math.abs(px), Math.abs(py)));
   }
 
-  /** Bisects to the last bit between a place where the distance falls and one where it grows. */
-  private double refine(double falling, double growing, double px, double py, double scale) {
+  /**
+   * The place between one where the distance falls and one where it grows, by false position with
+   * the Illinois rule (M. Dowell, P. Jarratt, BIT 11, 1971; from memory) and a bisection whenever
+   * that is slow.
+   */
+  private double refine(
+      double falling,
+      double fall,
+      double growing,
+      double growth,
+      double px,
+      double py,
+      double scale) {
     double lo = falling;
     double hi = growing;
-    while (true) {
-      double middle = 0.5 * (lo + hi);
-      if (middle <= lo || middle >= hi || hi - lo <= SHORT) {
+    double low = fall;
+    double high = growth;
+    int same = 0; // how often the same end has moved; below 0 for the upper one
+    while (hi - lo > SHORT) {
+      double least = Math.max(Math.ulp(hi), SHORT);
+      double guess = Math.abs(same) > 3 ? 0.5 * (lo + hi) : lo + low / (low - high) * (hi - lo);
+      // Beside an end that is as good as the place itself, one step shows that it is.
+      double next = Math.min(Math.max(guess, lo + least), hi - least);
+      if (!(next > lo && next < hi)) {
         return hi;
       }
-      if ((x(middle) - px) / scale * dx(middle) + (y(middle) - py) / scale * dy(middle) < 0) {
-        lo = middle;
+      double value = growth(place(next), px, py, scale);
+      if (value < 0) {
+        lo = next;
+        low = value;
+        high = same > 0 ? 0.5 * high : high;
+        same = Math.max(same, 0) + 1;
       } else {
-        hi = middle;
+        hi = next;
+        high = value;
+        low = same < 0 ? 0.5 * low : low;
+        same = Math.min(same, 0) - 1;
       }
     }
+    return hi;
   }
 }
