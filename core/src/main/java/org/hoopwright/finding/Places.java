@@ -1,8 +1,8 @@
 package org.hoopwright.finding;
 
-import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * Where each value of a layout stands in the file it was read from, by JSON pointer (RFC 6901).
@@ -11,11 +11,11 @@ import java.util.Optional;
  */
 public final class Places {
 
-  private static final Places NONE = new Places(Map.of());
+  private static final Places NONE = new Places(pointer -> Optional.empty());
 
-  private final Map<String, Place> byPointer;
+  private final Function<String, Optional<Place>> byPointer;
 
-  private Places(Map<String, Place> byPointer) {
+  private Places(Function<String, Optional<Place>> byPointer) {
     this.byPointer = byPointer;
   }
 
@@ -26,7 +26,18 @@ public final class Places {
 
   /** Places by JSON pointer; the root is the empty pointer. The map is copied. */
   public static Places of(Map<String, Place> byPointer) {
-    return byPointer.isEmpty() ? NONE : new Places(new HashMap<>(byPointer));
+    Map<String, Place> copy = Map.copyOf(byPointer);
+    return new Places(pointer -> Optional.ofNullable(copy.get(pointer)));
+  }
+
+  /**
+   * Places that are looked up when they are asked for.
+   *
+   * @param byPointer gives the place of the value at a JSON pointer, or nothing when there is none;
+   *     always the same for one pointer, and from any thread
+   */
+  public static Places of(Function<String, Optional<Place>> byPointer) {
+    return new Places(byPointer);
   }
 
   /**
@@ -38,12 +49,9 @@ public final class Places {
   public Optional<Place> nearest(String pointer) {
     String p = pointer;
     while (true) {
-      Place place = byPointer.get(p);
-      if (place != null) {
-        return Optional.of(place);
-      }
-      if (p.isEmpty()) {
-        return Optional.empty();
+      Optional<Place> place = byPointer.apply(p);
+      if (place.isPresent() || p.isEmpty()) {
+        return place;
       }
       p = p.substring(0, Math.max(0, p.lastIndexOf('/')));
     }
@@ -51,6 +59,6 @@ public final class Places {
 
   /** Whether exactly this pointer has a place. */
   public boolean knows(String pointer) {
-    return byPointer.containsKey(pointer);
+    return byPointer.apply(pointer).isPresent();
   }
 }

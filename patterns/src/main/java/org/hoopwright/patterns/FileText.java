@@ -14,12 +14,18 @@ import java.util.HexFormat;
 /** The bytes of a file as text. */
 final class FileText {
 
+  private static final char REPLACEMENT = '\uFFFD';
+
   private FileText() {}
 
   /** The text, without byte order mark. */
   static String decode(String fileName, byte[] bytes) throws UnreadableFile {
     if (looksWide(bytes)) {
       throw new UnreadableFile(fileName, "it is not UTF-8 but UTF-16 or UTF-32; save it as UTF-8");
+    }
+    String quick = new String(bytes, UTF_8);
+    if (quick.indexOf(REPLACEMENT) < 0) { // what is not UTF-8 would have been replaced
+      return withoutMark(quick);
     }
     CharsetDecoder decoder =
         UTF_8
@@ -36,7 +42,10 @@ final class FileText {
               .formatted(in.position() + 1, HexFormat.of().toHexDigits(bytes[in.position()])));
     }
     decoder.flush(out);
-    String text = out.flip().toString();
+    return withoutMark(out.flip().toString());
+  }
+
+  private static String withoutMark(String text) {
     return text.startsWith("\uFEFF") ? text.substring(1) : text;
   }
 

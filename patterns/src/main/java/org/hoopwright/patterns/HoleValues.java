@@ -9,13 +9,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.hoopwright.finding.PatchStep;
-import org.hoopwright.finding.Place;
 import org.hoopwright.frame.EachSide;
 import org.hoopwright.frame.HoleId;
 import org.hoopwright.frame.HoleRef;
 import org.hoopwright.frame.NoRun;
 import org.hoopwright.geometry.Side;
+import org.hoopwright.patterns.Values.Named;
 import org.hoopwright.patterns.json.JsonNode;
 import org.hoopwright.patterns.json.JsonNode.ArrayNode;
 import org.hoopwright.patterns.json.JsonNode.Member;
@@ -35,7 +36,7 @@ record HoleValues(Values values) {
 
   /** Reads what a table states for one hole. */
   interface Entry<T> {
-    Optional<T> read(JsonNode node, String pointer, String title);
+    Optional<T> read(JsonNode node, Supplier<Named> at);
   }
 
   /** A hole name, with or without side. */
@@ -65,7 +66,7 @@ record HoleValues(Values values) {
             list -> {
               List<HoleRef> refs = new ArrayList<>();
               for (int i = 0; i < list.items().size(); i++) {
-                JsonNode item = values.item(list, pointer, i);
+                JsonNode item = list.items().get(i);
                 Optional<HoleRef> ref = hole(item, Pointers.to(pointer, i), entry(i, title));
                 if (ref.isPresent()) {
                   moved(item, pointer, i, refs.size());
@@ -123,7 +124,7 @@ record HoleValues(Values values) {
 
   private Optional<HoleId> oneOf(ArrayNode list, String pointer, String title, Side side) {
     int index = side == Side.LEFT ? 0 : 1;
-    return hole(values.item(list, pointer, index), Pointers.to(pointer, index), entry(index, title))
+    return hole(list.items().get(index), Pointers.to(pointer, index), entry(index, title))
         .map(ref -> new HoleId(ref.side().orElse(side), ref.end(), ref.number()));
   }
 
@@ -133,7 +134,7 @@ record HoleValues(Values values) {
     Optional<ArrayNode> list = values.list(node, pointer, title, "pairs of hole names");
     if (list.isPresent()) {
       for (int i = 0; i < list.get().items().size(); i++) {
-        JsonNode item = values.item(list.get(), pointer, i);
+        JsonNode item = list.get().items().get(i);
         Optional<NoRun> stretch = stretch(item, Pointers.to(pointer, i), entry(i, title));
         if (stretch.isPresent() && item instanceof ArrayNode pair) {
           moved(item, pointer, i, stretches.size());
@@ -157,9 +158,9 @@ record HoleValues(Values values) {
           node, pointer, title, "a pair of hole names", "Write it as [\"5T\", \"6T\"].");
     }
     Optional<HoleRef> from =
-        hole(values.item(list, pointer, 0), Pointers.to(pointer, 0), "the first hole of " + title);
+        hole(list.items().get(0), Pointers.to(pointer, 0), "the first hole of " + title);
     Optional<HoleRef> to =
-        hole(values.item(list, pointer, 1), Pointers.to(pointer, 1), "the second hole of " + title);
+        hole(list.items().get(1), Pointers.to(pointer, 1), "the second hole of " + title);
     return from.isPresent() && to.isPresent()
         ? Optional.of(new NoRun(from.get(), to.get()))
         : Optional.empty();
@@ -174,6 +175,7 @@ record HoleValues(Values values) {
     Optional<ObjectNode> object = values.object(node, pointer, title);
     if (object.isPresent()) {
       MemberReader members = MemberReader.ofTable(values, object.get(), pointer, title);
+      values.reading().table(pointer);
       for (Member member : members.known()) {
         Optional<HoleRef> ref = HoleRef.find(member.name());
         if (ref.isEmpty()) {
@@ -184,20 +186,12 @@ record HoleValues(Values values) {
               "%s in %s is not a hole name.".formatted(Shown.quoted(member.name()), title),
               HoleNames.fix(member.name()));
         } else {
-          String own = members.pointer(member.name());
-          values.reading().place(own, whole(member));
-          entry
-              .read(member.value(), own, title + "." + ref.get())
-              .ifPresent(v -> table.put(ref.get(), v));
+          Supplier<Named> at =
+              () -> new Named(members.pointer(member.name()), title + "." + ref.get());
+          entry.read(member.value(), at).ifPresent(v -> table.put(ref.get(), v));
         }
       }
     }
     return table;
-  }
-
-  private static Place whole(Member member) {
-    Place key = member.key();
-    Place value = member.value().place();
-    return new Place(key.line(), key.column(), value.endLine(), value.endColumn());
   }
 }

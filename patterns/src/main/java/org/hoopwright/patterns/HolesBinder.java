@@ -3,6 +3,7 @@ package org.hoopwright.patterns;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import org.hoopwright.frame.EachSide;
 import org.hoopwright.frame.HoleRef;
 import org.hoopwright.frame.LayoutBuilder;
@@ -41,12 +42,15 @@ final class HolesBinder {
     holes(m, "tieOff", b::tieOff);
     holes(m, "shared", b::shared);
     holes(m, "blocked", b::blocked);
-    m.find("bore")
-        .ifPresent(n -> b.bore(names.table(n, "/holes/bore", "holes.bore", values::integer)));
+    m.find("bore").ifPresent(n -> b.bore(names.table(n, "/holes/bore", "holes.bore", this::bore)));
     m.find("at").ifPresent(n -> b.at(names.table(n, "/holes/at", "holes.at", values::point)));
     m.find("noRun").ifPresent(n -> b.noRun(names.stretches(n, "/holes/noRun", "holes.noRun")));
     b.holes(head.orElse(NOT_KNOWN), throat.orElse(NOT_KNOWN));
     return head.isPresent() && throat.isPresent();
+  }
+
+  private Optional<Integer> bore(JsonNode node, Supplier<Values.Named> at) {
+    return values.integer(node, at.get().pointer(), at.get().title());
   }
 
   private void holes(MemberReader m, String name, Consumer<List<HoleRef>> setting) {

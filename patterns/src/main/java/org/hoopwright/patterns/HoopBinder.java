@@ -81,11 +81,13 @@ final class HoopBinder {
   private Hoop points(ArrayNode list) {
     List<Point> points = new ArrayList<>();
     for (int i = 0; i < list.items().size(); i++) {
+      int index = i;
       values
           .point(
-              values.item(list, "/hoop/points", i),
-              Pointers.to("/hoop/points", i),
-              HoleValues.entry(i, "hoop.points"))
+              list.items().get(i),
+              () ->
+                  new Values.Named(
+                      Pointers.to("/hoop/points", index), HoleValues.entry(index, "hoop.points")))
           .ifPresent(points::add);
     }
     return new Hoop.Points(points);

@@ -61,7 +61,6 @@ final class LayoutBinder {
 
   /** The layout as far as it could be read; empty when nothing in it can be judged. */
   Optional<Draft> bind(JsonNode root) {
-    reading.place("", root.place());
     if (!(root instanceof ObjectNode object)) {
       return vital.wrongKind(root, "", "A layout", "an object", "Write its members in { }.");
     }
@@ -91,7 +90,7 @@ final class LayoutBinder {
     if (!whole) {
       reading.unsound();
     }
-    return Optional.of(reading.draft(b.places(reading.places()).build()));
+    return Optional.of(reading.draft(b.places(reading.places(root)).build()));
   }
 
   private boolean isOtherVersion(ObjectNode root) {

@@ -89,7 +89,7 @@ public final class LayoutReader {
     Optional<Draft> draft = tree.root().flatMap(root -> new LayoutBinder(reading).bind(root));
     findings.addAll(reading.findings());
     boolean sound = tree.flaw().isEmpty() && reading.isSound();
-    return new ReadResult(fileName, text, FileText.sha256(bytes), draft, sound, findings);
+    return new ReadResult(fileName, text, bytes, draft, sound, findings);
   }
 
   /**

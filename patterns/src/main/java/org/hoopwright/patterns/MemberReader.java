@@ -58,7 +58,6 @@ final class MemberReader {
     for (Member member : reader.distinct()) {
       if (names.contains(member.name())) {
         reader.known.add(member);
-        values.reading().place(reader.pointer(member.name()), member.value().place());
       } else {
         unknown.add(member);
       }
@@ -83,17 +82,17 @@ final class MemberReader {
 
   private List<Member> distinct() {
     List<Member> distinct = new ArrayList<>();
-    Map<String, Place> keys = new HashMap<>();
+    Map<String, Member> firsts = new HashMap<>();
     for (Member member : node.members()) {
       if (member.name().length() > MAX_NAME_LENGTH) {
         tooLong(member);
         continue;
       }
-      Place first = keys.putIfAbsent(member.name(), member.key());
+      Member first = firsts.putIfAbsent(member.name(), member);
       if (first == null) {
         distinct.add(member);
       } else {
-        twice(member, first);
+        twice(member, first.key());
       }
     }
     return distinct;
@@ -167,7 +166,12 @@ final class MemberReader {
 
   /** The member's value, or empty when it is not stated. */
   Optional<JsonNode> find(String name) {
-    return known.stream().filter(m -> m.name().equals(name)).map(Member::value).findFirst();
+    for (Member member : known) {
+      if (member.name().equals(name)) {
+        return Optional.of(member.value());
+      }
+    }
+    return Optional.empty();
   }
 
   /** Whether the member is stated. */

@@ -15,7 +15,7 @@ public final class ReadResult {
 
   private final String fileName;
   private final String text;
-  private final String sha256;
+  private final byte[] bytes;
   private final Optional<Draft> draft;
   private final boolean sound;
   private final List<Finding> findings;
@@ -23,13 +23,13 @@ public final class ReadResult {
   ReadResult(
       String fileName,
       String text,
-      String sha256,
+      byte[] bytes,
       Optional<Draft> draft,
       boolean sound,
       List<Finding> findings) {
     this.fileName = fileName;
     this.text = text;
-    this.sha256 = sha256;
+    this.bytes = bytes.clone();
     this.draft = draft;
     this.sound = sound;
     this.findings = Findings.sorted(findings);
@@ -45,9 +45,9 @@ public final class ReadResult {
     return text;
   }
 
-  /** SHA-256 of the file's bytes, in 64 small hexadecimal digits. */
+  /** SHA-256 of the file's bytes, in 64 small hexadecimal digits; worked out at every call. */
   public String sha256() {
-    return sha256;
+    return FileText.sha256(bytes);
   }
 
   /**

@@ -2,8 +2,10 @@ package org.hoopwright.patterns;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -14,12 +16,15 @@ import org.hoopwright.finding.Place;
 import org.hoopwright.finding.Places;
 import org.hoopwright.frame.Draft;
 import org.hoopwright.frame.Layout;
+import org.hoopwright.patterns.json.JsonNode;
+import org.hoopwright.patterns.json.JsonNode.Found;
 
 /** What one reading of a file gathers. Not thread-safe; made anew for each file. */
 final class Reading {
 
   private final List<Finding> findings = new ArrayList<>();
-  private final Map<String, Place> places = new HashMap<>();
+  private final Map<String, Place> movedPlaces = new HashMap<>();
+  private final Set<String> tables = new HashSet<>();
   private final Set<String> lost = new TreeSet<>();
   private final Map<String, String> moved = new TreeMap<>();
   private boolean sound = true;
@@ -51,7 +56,7 @@ final class Reading {
    * it are lost.
    */
   void move(String inLayout, String inFile, Place place) {
-    places.put(inLayout, place);
+    movedPlaces.put(inLayout, place);
     moved.put(inLayout, inFile);
   }
 
@@ -60,9 +65,9 @@ final class Reading {
     return Draft.of(layout, lost, moved);
   }
 
-  /** Notes where the value at a pointer stands; the first stands. */
-  void place(String pointer, Place place) {
-    places.putIfAbsent(pointer, place);
+  /** Notes that findings about a member of the object at this pointer are about its name too. */
+  void table(String pointer) {
+    tables.add(pointer);
   }
 
   /** Says that what is left of the layout no longer means what its file meant. */
@@ -78,7 +83,21 @@ final class Reading {
     return List.copyOf(findings);
   }
 
-  Places places() {
-    return Places.of(places);
+  /** Where everything stands in the file of this root. */
+  Places places(JsonNode root) {
+    Map<String, Place> own = Map.copyOf(movedPlaces);
+    Set<String> named = Set.copyOf(tables);
+    return Places.of(
+        pointer ->
+            own.containsKey(pointer)
+                ? Optional.ofNullable(own.get(pointer))
+                : root.find(pointer).map(found -> place(found, pointer, named)));
+  }
+
+  private static Place place(Found found, String pointer, Set<String> tables) {
+    boolean named =
+        found.member().isPresent()
+            && tables.contains(pointer.substring(0, pointer.lastIndexOf('/')));
+    return named ? found.member().get().whole() : found.value().place();
   }
 }

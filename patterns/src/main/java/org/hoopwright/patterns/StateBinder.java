@@ -45,7 +45,6 @@ final class StateBinder {
   }
 
   Optional<HalfDone> bind(JsonNode root) {
-    values.reading().place("", root.place());
     Optional<ObjectNode> object = values.object(root, "", "The state of a job");
     if (object.isEmpty()) {
       return Optional.empty();
@@ -96,7 +95,7 @@ final class StateBinder {
       return;
     }
     for (int i = 0; i < list.items().size(); i++) {
-      piece(values.item(list, "/pieces", i), Pointers.to("/pieces", i), i).ifPresent(pieces::add);
+      piece(list.items().get(i), Pointers.to("/pieces", i), i).ifPresent(pieces::add);
     }
   }
 
@@ -126,7 +125,7 @@ final class StateBinder {
     List<StrungEnd> ends = new ArrayList<>();
     for (int e = 0; e < names.size(); e++) {
       String at = Pointers.to(m.pointer("ends"), e);
-      end(values.item(list.get(), m.pointer("ends"), e), at, names.get(e)).ifPresent(ends::add);
+      end(list.get().items().get(e), at, names.get(e)).ifPresent(ends::add);
     }
     return ends.size() == names.size()
         ? Optional.of(new StrungPiece(ends, broken))
@@ -278,7 +277,7 @@ final class StateBinder {
         list -> {
           List<T> all = new ArrayList<>();
           for (int i = 0; i < list.items().size(); i++) {
-            one.read(values.item(list, pointer, i), Pointers.to(pointer, i)).ifPresent(all::add);
+            one.read(list.items().get(i), Pointers.to(pointer, i)).ifPresent(all::add);
           }
           return all;
         };

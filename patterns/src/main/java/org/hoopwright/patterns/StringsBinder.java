@@ -166,10 +166,15 @@ final class StringsBinder {
   private List<Double> numbers(ArrayNode list, String pointer, String title) {
     List<Double> numbers = new ArrayList<>();
     for (int i = 0; i < list.items().size(); i++) {
-      values
-          .number(
-              values.item(list, pointer, i), Pointers.to(pointer, i), HoleValues.entry(i, title))
-          .ifPresent(numbers::add);
+      JsonNode item = list.items().get(i);
+      double plain = Values.plain(item);
+      if (!Double.isNaN(plain)) {
+        numbers.add(plain);
+      } else {
+        values
+            .number(item, Pointers.to(pointer, i), HoleValues.entry(i, title))
+            .ifPresent(numbers::add);
+      }
     }
     return numbers;
   }

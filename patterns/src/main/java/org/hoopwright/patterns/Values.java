@@ -7,6 +7,7 @@ import static org.hoopwright.finding.FindingCode.WRONG_VALUE;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import org.hoopwright.finding.FindingCode;
 import org.hoopwright.finding.PatchStep;
@@ -18,6 +19,7 @@ import org.hoopwright.patterns.json.JsonNode.BooleanNode;
 import org.hoopwright.patterns.json.JsonNode.NumberNode;
 import org.hoopwright.patterns.json.JsonNode.ObjectNode;
 import org.hoopwright.patterns.json.JsonNode.TextNode;
+import org.hoopwright.patterns.json.PlainNumber;
 import org.hoopwright.patterns.json.Pointers;
 import org.hoopwright.patterns.json.Shown;
 
@@ -163,8 +165,23 @@ record Values(Reading reading, boolean vital) {
         : wrongKind(node, pointer, title, "true or false", "Write true or false, without quotes.");
   }
 
+  /** A number with nothing to say about it; not a number for any other value. */
+  static double plain(JsonNode node) {
+    if (!(node instanceof NumberNode n) || n.raw().length() > MAX_NUMBER_LENGTH) {
+      return Double.NaN;
+    }
+    double value = PlainNumber.parse(n.raw());
+    return Double.isInfinite(value) || (value == 0 && hasDigits(n.raw()))
+        ? Double.NaN
+        : value + 0.0; // turns -0.0 into 0.0
+  }
+
   /** A finite number; minus zero is zero. */
   Optional<Double> number(JsonNode node, String pointer, String title) {
+    double plain = plain(node);
+    if (!Double.isNaN(plain)) {
+      return Optional.of(plain);
+    }
     if (!(node instanceof NumberNode n)) {
       return wrongKind(node, pointer, title, "a number", "Write a number, without quotes.");
     }
@@ -177,14 +194,13 @@ record Values(Reading reading, boolean vital) {
               .formatted(start(title), n.raw().length(), MAX_NUMBER_LENGTH),
           "Round it.");
     }
-    double value = Double.parseDouble(n.raw());
-    if (Double.isInfinite(value)) {
-      return outOfRange(n, pointer, title, "large a number");
-    }
-    if (value == 0 && hasDigits(n.raw())) {
-      return outOfRange(n, pointer, title, "small a number to tell from 0");
-    }
-    return Optional.of(value + 0.0); // turns -0.0 into 0.0
+    return outOfRange(
+        n,
+        pointer,
+        title,
+        Double.isInfinite(PlainNumber.parse(n.raw()))
+            ? "large a number"
+            : "small a number to tell from 0");
   }
 
   private <T> Optional<T> outOfRange(NumberNode node, String pointer, String title, String how) {
@@ -222,13 +238,36 @@ record Values(Reading reading, boolean vital) {
     return value.map(Double::intValue);
   }
 
-  /** A pair of numbers {@code [x, y]}. */
-  Optional<Point> point(JsonNode node, String pointer, String title) {
+  /**
+   * A pair of numbers {@code [x, y]}.
+   *
+   * @param at what it is, only asked for when something is wrong with it
+   */
+  Optional<Point> point(JsonNode node, Supplier<Named> at) {
+    if (node instanceof ArrayNode a && a.items().size() == 2) {
+      double x = plain(a.items().get(0));
+      double y = plain(a.items().get(1));
+      if (!Double.isNaN(x) && !Double.isNaN(y)) {
+        return Optional.of(new Point(x, y));
+      }
+    }
+    return point(node, at.get().pointer(), at.get().title());
+  }
+
+  /**
+   * What a value is.
+   *
+   * @param pointer where it stands
+   * @param title what it is called
+   */
+  record Named(String pointer, String title) {}
+
+  private Optional<Point> point(JsonNode node, String pointer, String title) {
     if (!(node instanceof ArrayNode a) || a.items().size() != 2) {
       return notTwo(node, pointer, title, "a pair [x, y] of numbers", "Write it as [x, y].");
     }
-    Optional<Double> x = number(item(a, pointer, 0), Pointers.to(pointer, 0), "the x of " + title);
-    Optional<Double> y = number(item(a, pointer, 1), Pointers.to(pointer, 1), "the y of " + title);
+    Optional<Double> x = number(a.items().get(0), Pointers.to(pointer, 0), "the x of " + title);
+    Optional<Double> y = number(a.items().get(1), Pointers.to(pointer, 1), "the y of " + title);
     return x.isPresent() && y.isPresent()
         ? Optional.of(new Point(x.get(), y.get()))
         : Optional.empty();
@@ -254,12 +293,5 @@ record Values(Reading reading, boolean vital) {
     return title.contains(" ")
         ? Character.toUpperCase(title.charAt(0)) + title.substring(1)
         : title;
-  }
-
-  /** An item of a list, its place noted. */
-  JsonNode item(ArrayNode list, String pointer, int index) {
-    JsonNode node = list.items().get(index);
-    reading.place(Pointers.to(pointer, index), node.place());
-    return node;
   }
 }

@@ -1,13 +1,19 @@
 package org.hoopwright.patterns.json;
 
 import java.util.List;
+import java.util.Optional;
 import org.hoopwright.finding.Place;
 
 /** A JSON value and where it stands. */
 public sealed interface JsonNode {
 
   /** From the value's first character to just past its last. */
-  Place place();
+  Stretch stretch();
+
+  /** Where its stretch is. */
+  default Place place() {
+    return stretch().place();
+  }
 
   /** What kind of value it is, for messages, such as {@code a text}. */
   String kind();
@@ -15,7 +21,9 @@ public sealed interface JsonNode {
   /** A value that holds others. */
   sealed interface Container extends JsonNode {
     /** The place of the opening bracket alone. */
-    Place open();
+    default Place open() {
+      return stretch().first().place();
+    }
 
     /** Whether its end was read; if not, more members may have been meant. */
     boolean complete();
@@ -26,8 +34,7 @@ public sealed interface JsonNode {
    *
    * @param members in the order of the text; a name may stand twice
    */
-  record ObjectNode(Place place, Place open, List<Member> members, boolean complete)
-      implements Container {
+  record ObjectNode(Stretch stretch, List<Member> members, boolean complete) implements Container {
     /** Copies the list. */
     public ObjectNode {
       members = List.copyOf(members);
@@ -43,14 +50,23 @@ public sealed interface JsonNode {
    * A member of an object.
    *
    * @param name its name
-   * @param key the place of the name, quotes included
+   * @param named the stretch of the name, quotes included
    * @param value its value
    */
-  record Member(String name, Place key, JsonNode value) {}
+  record Member(String name, Stretch named, JsonNode value) {
+    /** Where its name stands. */
+    public Place key() {
+      return named.place();
+    }
+
+    /** From its name to the end of its value. */
+    public Place whole() {
+      return named.through(value.stretch()).place();
+    }
+  }
 
   /** A list. */
-  record ArrayNode(Place place, Place open, List<JsonNode> items, boolean complete)
-      implements Container {
+  record ArrayNode(Stretch stretch, List<JsonNode> items, boolean complete) implements Container {
     /** Copies the list. */
     public ArrayNode {
       items = List.copyOf(items);
@@ -67,7 +83,7 @@ public sealed interface JsonNode {
    *
    * @param text without quotes and escapes
    */
-  record TextNode(Place place, String text) implements JsonNode {
+  record TextNode(Stretch stretch, String text) implements JsonNode {
     @Override
     public String kind() {
       return "a text";
@@ -79,7 +95,7 @@ public sealed interface JsonNode {
    *
    * @param raw as written; it may be of any length
    */
-  record NumberNode(Place place, String raw) implements JsonNode {
+  record NumberNode(Stretch stretch, String raw) implements JsonNode {
     @Override
     public String kind() {
       return "a number";
@@ -87,7 +103,7 @@ public sealed interface JsonNode {
   }
 
   /** {@code true} or {@code false}. */
-  record BooleanNode(Place place, boolean value) implements JsonNode {
+  record BooleanNode(Stretch stretch, boolean value) implements JsonNode {
     @Override
     public String kind() {
       return value ? "true" : "false";
@@ -95,10 +111,57 @@ public sealed interface JsonNode {
   }
 
   /** {@code null}. */
-  record NullNode(Place place) implements JsonNode {
+  record NullNode(Stretch stretch) implements JsonNode {
     @Override
     public String kind() {
       return "null";
     }
   }
+
+  /**
+   * The value at a JSON pointer within this one: of a member stated twice the first.
+   *
+   * @param pointer such as {@code /mains/skip/0}; the empty text is this value
+   * @return the member or item with its value; empty when there is none
+   */
+  default Optional<Found> find(String pointer) {
+    Found found = new Found(Optional.empty(), this);
+    for (int from = 0; from < pointer.length(); ) {
+      int end = pointer.indexOf('/', from + 1);
+      String step = pointer.substring(from + 1, end < 0 ? pointer.length() : end);
+      Optional<Found> next = found.value().step(step);
+      if (next.isEmpty()) {
+        return next;
+      }
+      found = next.get();
+      from = end < 0 ? pointer.length() : end;
+    }
+    return Optional.of(found);
+  }
+
+  private Optional<Found> step(String step) {
+    if (this instanceof ArrayNode list) {
+      int index = Pointers.index(step);
+      return index >= 0 && index < list.items().size()
+          ? Optional.of(new Found(Optional.empty(), list.items().get(index)))
+          : Optional.empty();
+    }
+    if (this instanceof ObjectNode object) {
+      String name = Pointers.unescape(step);
+      for (Member member : object.members()) {
+        if (member.name().equals(name)) {
+          return Optional.of(new Found(Optional.of(member), member.value()));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * What a pointer leads to.
+   *
+   * @param member the member whose value it is; empty for an item of a list and the root
+   * @param value the value
+   */
+  record Found(Optional<Member> member, JsonNode value) {}
 }

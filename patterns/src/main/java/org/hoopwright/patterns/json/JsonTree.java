@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Optional;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.FindingCode;
-import org.hoopwright.finding.Place;
 import org.hoopwright.patterns.json.JsonNode.ArrayNode;
 import org.hoopwright.patterns.json.JsonNode.BooleanNode;
 import org.hoopwright.patterns.json.JsonNode.Member;
@@ -78,7 +77,7 @@ public record JsonTree(Optional<JsonNode> root, Optional<Finding> flaw) {
     final List<Member> members = new ArrayList<>();
     final List<JsonNode> items = new ArrayList<>();
     @Nullable String name;
-    @Nullable Place key;
+    @Nullable Stretch key;
 
     Open(int offset, boolean object) {
       this.offset = offset;
@@ -116,7 +115,7 @@ public record JsonTree(Optional<JsonNode> root, Optional<Finding> flaw) {
     private void doubtTheLast() {
       Open open = stack.peek();
       if (root instanceof ObjectNode o) {
-        root = new ObjectNode(o.place(), o.open(), o.members(), false);
+        root = new ObjectNode(o.stretch(), o.members(), false);
       } else if (open != null && open.object && !open.members.isEmpty()) {
         int last = open.members.size() - 1;
         if (open.members.get(last).value() instanceof NumberNode) {
@@ -160,32 +159,35 @@ public record JsonTree(Optional<JsonNode> root, Optional<Finding> flaw) {
         case PROPERTY_NAME -> {
           Open open = stack.element();
           open.name = parser.currentName();
-          open.key = lines.place(offset, endOfText(offset));
+          open.key = stretch(offset, endOfText(offset));
         }
         case VALUE_STRING -> {
           String value = parser.getString();
-          add(new TextNode(lines.place(offset, endOfText(offset)), value));
+          add(new TextNode(stretch(offset, endOfText(offset)), value));
         }
         case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> {
           // What follows it need not end it: in 19- the number is 19, and the fault comes next.
           String raw = parser.getString();
-          add(new NumberNode(lines.place(offset, offset + raw.length()), raw));
+          add(new NumberNode(stretch(offset, offset + raw.length()), raw));
         }
-        case VALUE_TRUE -> add(new BooleanNode(lines.place(offset, offset + 4), true));
-        case VALUE_FALSE -> add(new BooleanNode(lines.place(offset, offset + 5), false));
-        case VALUE_NULL -> add(new NullNode(lines.place(offset, offset + 4)));
+        case VALUE_TRUE -> add(new BooleanNode(stretch(offset, offset + 4), true));
+        case VALUE_FALSE -> add(new BooleanNode(stretch(offset, offset + 5), false));
+        case VALUE_NULL -> add(new NullNode(stretch(offset, offset + 4)));
         default -> throw new IllegalStateException("No JSON text has the token " + token + ".");
       }
     }
 
     private void close(int end, boolean complete) {
       Open open = stack.pop();
-      Place place = lines.place(open.offset, Math.max(end, open.offset + 1));
-      Place bracket = lines.place(open.offset, open.offset + 1);
+      Stretch whole = stretch(open.offset, Math.max(end, open.offset + 1));
       add(
           open.object
-              ? new ObjectNode(place, bracket, open.members, complete)
-              : new ArrayNode(place, bracket, open.items, complete));
+              ? new ObjectNode(whole, open.members, complete)
+              : new ArrayNode(whole, open.items, complete));
+    }
+
+    private Stretch stretch(int from, int to) {
+      return new Stretch(lines, from, to);
     }
 
     private void add(JsonNode node) {

@@ -4,7 +4,9 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 
-/** Numbers as JSON texts write them here: plain decimals, as short as they can be. */
+/**
+ * Numbers as JSON texts write them: read from any, written as plain decimals, as short as can be.
+ */
 public final class PlainNumber {
 
   /** Plain decimals longer than this are written with an exponent instead. */
@@ -14,7 +16,41 @@ public final class PlainNumber {
   private static final int SURE_DIGITS = 15;
   private static final int ALL_DIGITS = 17;
 
+  /** Powers of ten that doubles hold exactly. */
+  private static final double[] TENS = {
+    1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15
+  };
+
   private PlainNumber() {}
+
+  /**
+   * The double nearest to a number of a JSON text; infinite when it is beyond all doubles.
+   *
+   * @param raw the number as written
+   */
+  public static double parse(String raw) {
+    // What people measure has few digits: then digits and power of ten are exact doubles, and one
+    // division rounds once, as it must (W. D. Clinger, "How to read floating point numbers
+    // accurately", PLDI 1990).
+    long digits = 0;
+    int count = 0;
+    int decimals = -1;
+    boolean minus = raw.startsWith("-");
+    for (int i = minus ? 1 : 0; i < raw.length(); i++) {
+      char c = raw.charAt(i);
+      if (c == '.') {
+        decimals = 0;
+        continue;
+      }
+      if (c < '0' || c > '9' || ++count > SURE_DIGITS) {
+        return Double.parseDouble(raw);
+      }
+      digits = 10 * digits + (c - '0');
+      decimals += decimals < 0 ? 0 : 1;
+    }
+    double value = digits / TENS[Math.max(0, decimals)];
+    return minus ? -value : value;
+  }
 
   /**
    * The shortest decimal of at most 17 digits that reads back as this very number, the same on

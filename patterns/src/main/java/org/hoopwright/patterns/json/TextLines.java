@@ -2,6 +2,7 @@ package org.hoopwright.patterns.json;
 
 import java.util.Arrays;
 import org.hoopwright.finding.Place;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The lines of a text. A line ends at LF, CR LF or CR alone; columns count UTF-16 units from 1, a
@@ -10,12 +11,23 @@ import org.hoopwright.finding.Place;
 public final class TextLines {
 
   private final String text;
-  private final int[] starts;
-  private final int count;
+  private volatile int @Nullable [] starts; // found when first asked for; any thread finds the same
 
   /** The lines of this text; there is always one. */
   public TextLines(String text) {
     this.text = text;
+  }
+
+  private int[] starts() {
+    int[] known = starts;
+    if (known == null) {
+      known = find(text);
+      starts = known;
+    }
+    return known;
+  }
+
+  private static int[] find(String text) {
     int[] found = new int[16];
     int lines = 1; // the first starts at 0
     for (int i = 0; i < text.length(); i++) {
@@ -28,24 +40,23 @@ public final class TextLines {
         found[lines++] = i + 1;
       }
     }
-    this.starts = found;
-    this.count = lines;
+    return Arrays.copyOf(found, lines);
   }
 
   /** How many lines there are, at least 1. */
   public int count() {
-    return count;
+    return starts().length;
   }
 
   /** The line of this offset, from 1; offsets up to the text's length are allowed. */
   public int lineAt(int offset) {
-    int found = Arrays.binarySearch(starts, 0, count, offset);
+    int found = Arrays.binarySearch(starts(), offset);
     return found >= 0 ? found + 1 : -found - 1;
   }
 
   /** The column of this offset, from 1. */
   public int columnAt(int offset) {
-    return offset - starts[lineAt(offset) - 1] + 1;
+    return offset - start(lineAt(offset)) + 1;
   }
 
   /** The place from one offset to just before another. */
@@ -59,15 +70,15 @@ public final class TextLines {
    * @param line from 1 to {@link #count}
    */
   public int start(int line) {
-    return starts[line - 1];
+    return starts()[line - 1];
   }
 
   /** A line without its end, or nothing when there is no such line. */
   public String line(int line) {
-    if (line < 1 || line > count) {
+    if (line < 1 || line > count()) {
       return "";
     }
-    int end = line == count ? text.length() : starts[line];
+    int end = line == count() ? text.length() : start(line + 1);
     int from = start(line);
     while (end > from && (text.charAt(end - 1) == '\n' || text.charAt(end - 1) == '\r')) {
       end--;
