@@ -4,13 +4,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.hoopwright.finding.Finding;
-import org.hoopwright.finding.FindingCode;
-import org.hoopwright.finding.Findings;
-import org.hoopwright.finding.Severity;
-import org.hoopwright.patterns.Fixes;
-import org.hoopwright.patterns.ReadResult;
-import org.hoopwright.patterns.UnreadableFile;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -26,21 +19,6 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     versionProvider = Version.class)
 final class CheckCommand implements Callable<Integer> {
-
-  /** From which severity on a finding makes the call fail. */
-  enum FailOn {
-    error,
-    warning,
-    never;
-
-    boolean fails(List<Finding> findings) {
-      return switch (this) {
-        case error -> Findings.hasErrors(findings);
-        case warning -> findings.stream().anyMatch(f -> f.severity() != Severity.NOTE);
-        case never -> false;
-      };
-    }
-  }
 
   private final Session session;
 
@@ -66,7 +44,7 @@ final class CheckCommand implements Callable<Integer> {
       description =
           "Findings of this severity or a graver one give exit code 1: ${COMPLETION-CANDIDATES};"
               + " default ${DEFAULT-VALUE}.")
-  private FailOn failOn = FailOn.error;
+  private FileCheck.FailOn failOn = FileCheck.FailOn.error;
 
   @Option(
       names = "--color",
@@ -112,83 +90,10 @@ final class CheckCommand implements Callable<Integer> {
       throw new ParameterException(
           spec.commandLine(), "standard input (-) can be read only once; name it once.");
     }
-    FindingsReport report = new FindingsReport(format);
-    int unreadable = 0;
-    for (String word : files) {
-      try {
-        for (String file : FileArguments.expand(word)) {
-          unreadable += check(file, report) ? 0 : 1;
-        }
-      } catch (UnreadableFile e) {
-        unreadable++;
-        session.console().message("hoopwright check: " + e.getMessage());
-      }
-    }
-    int code = code(report, unreadable);
-    String text = report.text(code);
-    boolean paint =
-        format == FindingsFormat.text && Paint.wanted(colour, session.streams().colours());
-    session.console().result(paint ? Paint.findings(text) : text);
-    if (format == FindingsFormat.text) {
-      session.console().message(report.silence());
-      session.console().message(report.summary());
-    }
-    return code;
-  }
-
-  private boolean check(String file, FindingsReport report) {
-    try {
-      ReadResult read = LayoutInput.read(file, session.streams());
-      if (fix || dryRun) {
-        read = mended(file, read);
-      }
-      report.add(read, read.report());
-      return true;
-    } catch (UnreadableFile e) {
-      session.console().message("hoopwright check: " + e.getMessage());
-      return false;
-    }
-  }
-
-  /** The file after what can be mended mechanically; the diff goes to standard error. */
-  private ReadResult mended(String file, ReadResult read) throws UnreadableFile {
-    Fixes fixes = Fixes.of(file, read.text(), r -> r.report().findings());
-    session.console().message(fixes.diff(file));
-    fixes
-        .refused()
-        .forEach(
-            f ->
-                session
-                    .console()
-                    .message(
-                        file
-                            + ": not mended, a comment would be lost: "
-                            + f.message()
-                            + " ["
-                            + f.code().code()
-                            + "]"));
-    if (!fixes.changed() || dryRun) {
-      return read;
-    }
-    if (file.equals(LayoutInput.STANDARD_INPUT) || file.startsWith("sample:")) {
-      session.console().message(file + ": not mended, it is no file.");
-      return read;
-    }
-    try {
-      OutputFile.write(file, fixes.after());
-    } catch (OutputFile.Unwritable e) {
-      throw new UnreadableFile(file, "it cannot be written");
-    }
-    session.console().message(file + ": mended " + fixes.done().size() + ".");
-    return LayoutInput.read(file, session.streams());
-  }
-
-  private int code(FindingsReport report, int unreadable) {
-    if (report.findings().stream().anyMatch(f -> f.code() == FindingCode.RULE_CRASHED)) {
-      return ExitCode.FAULT;
-    }
-    return unreadable > 0
-        ? ExitCode.FILE
-        : failOn.fails(report.findings()) ? ExitCode.FINDINGS : ExitCode.DONE;
+    FileCheck.Mending mending =
+        dryRun
+            ? FileCheck.Mending.SHOWN
+            : fix ? FileCheck.Mending.DONE : FileCheck.Mending.NOT_ASKED;
+    return new FileCheck(session, format, failOn, colour, mending).run(files);
   }
 }

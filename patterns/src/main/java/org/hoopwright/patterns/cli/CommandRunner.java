@@ -2,6 +2,8 @@ package org.hoopwright.patterns.cli;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.util.Collections;
+import java.util.List;
 import org.hoopwright.HoopwrightFault;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
@@ -25,11 +27,28 @@ public final class CommandRunner {
     Console console = new Console();
     int code;
     try {
-      code = execute(new Session(streams, console), args);
+      Session session = new Session(streams, console);
+      code = isPlainCheck(args) ? plainCheck(session, args) : execute(session, args);
     } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
       code = fault(console, e);
     }
     return console.flush(streams, code);
+  }
+
+  /**
+   * Whether the words are {@code check} and nothing but files. Editors call that at every save, and
+   * taking the words apart with all that options may be would take longer than the check.
+   */
+  private static boolean isPlainCheck(String... args) {
+    List<String> words = List.of(args);
+    return words.size() > 1
+        && words.get(0).equals("check")
+        && words.stream().skip(1).allMatch(w -> !w.startsWith("-") || w.equals("-"))
+        && Collections.frequency(words, "-") < 2;
+  }
+
+  private static int plainCheck(Session session, String... args) {
+    return FileCheck.plain(session).run(List.of(args).subList(1, args.length));
   }
 
   private static int execute(Session session, String... args) {

@@ -137,4 +137,21 @@ class CheckCommandTest {
     assertThat(call.code()).isEqualTo(ExitCode.FINDINGS);
     assertThat(call.out()).contains("[no-route]");
   }
+
+  /** Words without options take a shorter way, which must not differ. */
+  @Test
+  void optionsAtTheirDefaultsChangeNothing() throws IOException {
+    String wrong = file("a.json", WRONG);
+    file("b.json", WARNED);
+    for (String word :
+        new String[] {
+          wrong, folder.toString(), folder + "/*.json", "no-such.json", "sample:none", "", "-", "+x"
+        }) {
+      assertThat(Call.withInput(GOOD, "check", word, wrong))
+          .as(word)
+          .isEqualTo(Call.withInput(GOOD, "check", "--format=text", word, wrong));
+    }
+    assertThat(Call.of("check", "-", "-").code()).isEqualTo(ExitCode.WRONG_CALL);
+    assertThat(Call.of("check").code()).isEqualTo(ExitCode.WRONG_CALL);
+  }
 }

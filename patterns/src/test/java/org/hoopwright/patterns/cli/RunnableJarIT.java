@@ -21,8 +21,13 @@ class RunnableJarIT {
 
   /** Runs with a locale and an encoding that must not matter. */
   private Call run(String... args) throws IOException, InterruptedException {
+    return run(List.of(), args);
+  }
+
+  private Call run(List<String> options, String... args) throws IOException, InterruptedException {
     List<String> words = new ArrayList<>();
     words.add(JAVA.toString());
+    words.addAll(options);
     words.addAll(List.of("-Duser.language=tr", "-Dfile.encoding=ISO-8859-1"));
     words.addAll(List.of("-jar", JAR.toString()));
     words.addAll(List.of(args));
@@ -76,5 +81,18 @@ class RunnableJarIT {
     assertThat(run("plan", "-", "--tension", "24.5").code()).isEqualTo(ExitCode.WRONG_CALL);
     assertThat(run("check", "no-such-file.json").code()).isEqualTo(ExitCode.FILE);
     assertThat(run("plan", "-", "--max-nodes", "5").code()).isEqualTo(ExitCode.GAVE_UP);
+  }
+
+  /** What the documents advise for a quick start says the same, on a JVM that can do it. */
+  @Test
+  void aClassDataArchiveChangesNothingButTime() throws Exception {
+    String archive = folder.resolve("hoopwright.jsa").toString();
+    List<String> made = List.of("-XX:+IgnoreUnrecognizedVMOptions", "-Xlog:disable");
+    List<String> making = new ArrayList<>(made);
+    making.add("-XX:ArchiveClassesAtExit=" + archive);
+    assertThat(run(making, "check", "sample:willowbank-100").code()).isZero();
+    List<String> using = new ArrayList<>(made);
+    using.addAll(List.of("-XX:SharedArchiveFile=" + archive, "-XX:TieredStopAtLevel=1"));
+    assertThat(run(using, "check", "-")).isEqualTo(run("check", "-"));
   }
 }
