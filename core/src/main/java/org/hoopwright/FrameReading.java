@@ -11,6 +11,7 @@ import org.hoopwright.bed.Reading;
 import org.hoopwright.bed.StatedAssignment;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.Findings;
+import org.hoopwright.finding.HoopwrightFault;
 import org.hoopwright.frame.Layout;
 
 /** The bed of a layout: by its skip rules where it states them, else as read off its holes. */

@@ -17,6 +17,7 @@ import org.hoopwright.check.Checker;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.FindingCode;
 import org.hoopwright.finding.Findings;
+import org.hoopwright.finding.HoopwrightFault;
 import org.hoopwright.frame.Draft;
 import org.hoopwright.frame.HoleId;
 import org.hoopwright.frame.Layout;

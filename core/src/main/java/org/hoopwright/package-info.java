@@ -7,7 +7,7 @@
  *
  * <p>Everything is immutable, every function pure: no files, clocks, locale or global state.
  * Findings about data are values; an exception means a caller's mistake, and {@link
- * org.hoopwright.HoopwrightFault} a fault of this library.
+ * org.hoopwright.finding.HoopwrightFault} a fault of this library.
  */
 @NullMarked
 package org.hoopwright;

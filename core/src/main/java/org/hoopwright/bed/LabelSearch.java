@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.hoopwright.finding.HoopwrightFault;
 import org.hoopwright.geometry.Side;
 
 /**
@@ -152,8 +153,12 @@ public final class LabelSearch {
     for (Collector.Found one : found.sorted()) {
       LabelCost cost = costs.of(one.labels());
       if (cost.totalUm() != one.cost()) {
-        throw new IllegalStateException(
-            "the search's cost " + one.cost() + " is not the labelling's " + cost);
+        throw new HoopwrightFault(
+            "The cost that the search found ("
+                + one.cost()
+                + ") is not the labelling's ("
+                + cost
+                + ").");
       }
       all.add(new Labelling(one.labels(), cost));
     }

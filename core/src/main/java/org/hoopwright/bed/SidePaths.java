@@ -1,5 +1,6 @@
 package org.hoopwright.bed;
 
+import org.hoopwright.finding.HoopwrightFault;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -131,7 +132,8 @@ final class SidePaths {
   Way best() {
     Way way = way(0);
     if (way == null) {
-      throw new IllegalStateException("no way to place " + crosses + " crosses");
+      throw new HoopwrightFault(
+          "A side whose crosses fit has no way to place " + crosses + " of them.");
     }
     return way;
   }

@@ -4,6 +4,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.hoopwright.finding.FindingCode;
+import org.hoopwright.finding.HoopwrightFault;
 
 /** Every finding that there is, explained; the one place where rules are described. */
 public final class RuleBook {
@@ -52,7 +53,7 @@ public final class RuleBook {
   public static RuleText of(FindingCode code) {
     RuleText text = BY_CODE.get(code);
     if (text == null) {
-      throw new IllegalStateException("The rule " + code.code() + " is not in the book.");
+      throw new HoopwrightFault("The rule " + code.code() + " is not in the book.");
     }
     return text;
   }

@@ -5,6 +5,8 @@
  * org.hoopwright.finding.Finding} with a stable {@link org.hoopwright.finding.FindingCode}, a place
  * in the file when there is one, the holes and spans it is about, and what to do. All findings of
  * one input are collected; see {@link org.hoopwright.finding.Findings} for their order.
+ *
+ * <p>A fault of ours is a {@link org.hoopwright.finding.HoopwrightFault}, in every package.
  */
 @NullMarked
 package org.hoopwright.finding;

@@ -4,6 +4,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.hoopwright.finding.HoopwrightFault;
 import org.hoopwright.frame.Direction;
 import org.hoopwright.frame.End;
 import org.hoopwright.frame.Layout;
@@ -131,7 +132,7 @@ final class OrderTraits {
         }
       }
     }
-    throw new IllegalStateException("an order without its first cross");
+    throw new HoopwrightFault("An order of passes does not hold its first cross.");
   }
 
   /**

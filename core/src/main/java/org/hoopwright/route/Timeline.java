@@ -2,6 +2,7 @@ package org.hoopwright.route;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.hoopwright.finding.HoopwrightFault;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -76,7 +77,7 @@ final class Timeline {
     int[] x = o.crossPasses();
     KnotChoice start = k.start();
     if (start == null) {
-      throw new IllegalStateException("a second piece without a start");
+      throw new HoopwrightFault("A second piece of string was timed without its start.");
     }
     int entry = m.entry(x[0]);
     if (start.clamped()) {
@@ -119,7 +120,7 @@ final class Timeline {
 
   private void tie(@Nullable KnotChoice knot, int exit, int piece, EndName end) {
     if (knot == null) {
-      throw new IllegalStateException("an end without a knot: " + end.word());
+      throw new HoopwrightFault("The " + end.word() + " end was timed without its knot.");
     }
     strung.knot(exit, knot.hole());
     moments.add(new Moment(piece, end, Moment.What.KNOT, -1));

@@ -1,5 +1,6 @@
 package org.hoopwright.route;
 
+import org.hoopwright.finding.HoopwrightFault;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -54,7 +55,10 @@ enum Usual {
       case LONGEST_RUN -> strung.longestRun();
       case STRING -> strung.stringMm();
       case MAKER, DIRECTION, DEPARTURES, KNOTS ->
-          throw new IllegalStateException(name() + " does not depend on knots");
+          throw new HoopwrightFault(
+              "The preference "
+                  + name()
+                  + " was asked for the knots, which it does not depend on.");
     };
   }
 }

@@ -2,7 +2,7 @@ package org.hoopwright.patterns;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import org.hoopwright.HoopwrightFault;
+import org.hoopwright.finding.HoopwrightFault;
 
 /** Numbers as plain decimals, the same in every locale: never an exponent, never a minus zero. */
 final class Decimals {

@@ -5,7 +5,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.List;
-import org.hoopwright.HoopwrightFault;
+import org.hoopwright.finding.HoopwrightFault;
 import org.hoopwright.frame.Layout;
 
 /**

@@ -4,7 +4,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.io.IOException;
 import java.io.InputStream;
-import org.hoopwright.HoopwrightFault;
+import org.hoopwright.finding.HoopwrightFault;
 
 /**
  * The JSON Schemas (2020-12) of the file formats, for editors and other programs. They are also in

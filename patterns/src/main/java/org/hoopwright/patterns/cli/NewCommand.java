@@ -6,7 +6,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.concurrent.Callable;
-import org.hoopwright.HoopwrightFault;
+import org.hoopwright.finding.HoopwrightFault;
 import picocli.CommandLine.Command;
 
 /** Prints a layout to begin with. */

@@ -1,8 +1,8 @@
-package org.hoopwright;
+package org.hoopwright.finding;
 
 /**
- * A fault of this library: it made something that its own proof refuses. Please report it with the
- * layout.
+ * A fault of this library: it made something that its own proof refuses, or came to a state that
+ * cannot be. Never a fault of the caller or of the data; please report it with the layout.
  */
 public final class HoopwrightFault extends RuntimeException {
 
