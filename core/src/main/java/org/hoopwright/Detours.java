@@ -10,8 +10,10 @@ import org.hoopwright.bed.DetourSearch;
 import org.hoopwright.bed.Span;
 import org.hoopwright.bed.StatedAssignment;
 import org.hoopwright.bench.Job;
+import org.hoopwright.check.Checker;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.FindingCode;
+import org.hoopwright.finding.Findings;
 import org.hoopwright.frame.EachSide;
 import org.hoopwright.frame.HoleId;
 import org.hoopwright.frame.HoleRef;
@@ -32,6 +34,9 @@ final class Detours {
   private Detours() {}
 
   static Detour of(Layout layout, Job job) {
+    if (Findings.hasErrors(Checker.layout(layout))) {
+      return new Detour.NoPattern();
+    }
     DetourSearch.Result result = DetourSearch.search(layout);
     if (result.stated().isEmpty()) {
       return new Detour.NoPattern();
@@ -144,7 +149,7 @@ final class Detours {
   /** The holes whose loss could not be worked round; on a symmetric bed those of the left side. */
   static List<HoleId> critical(Layout layout, Job job) {
     List<HoleId> found = new ArrayList<>();
-    StatedAssignment.assign(layout)
+    Checker.assign(layout, StatedAssignment::assign)
         .bed()
         .ifPresent(
             bed -> {
@@ -177,6 +182,7 @@ final class Detours {
               .message("There is a way round: " + words(found) + ".")
               .at("/holes/blocked", layout.places())
               .about(found.moves().stream().map(Detour.Move::span).toList())
+              .fact("skew", found.skewMm(), "mm")
               .fix(fix(found, layout))
               .build());
     }

@@ -14,7 +14,10 @@ import org.hoopwright.finding.Findings;
 import org.hoopwright.finding.HoopwrightFault;
 import org.hoopwright.frame.Layout;
 
-/** The bed of a layout: by its skip rules where it states them, else as read off its holes. */
+/**
+ * The bed of a layout without errors of its own: by its skip rules where it states them, else as
+ * read off its holes.
+ */
 final class FrameReading {
 
   private FrameReading() {}

@@ -68,7 +68,7 @@ public final class Hoopwright {
     Layout layout = draft.layout();
     return Checker.check(
         draft,
-        assign(layout),
+        Hoopwright::lay,
         bed -> {
           RouteResult routes = routes(bed, Job.standard());
           return new Checker.Routes(routes, searched(layout, routes));
@@ -93,9 +93,15 @@ public final class Hoopwright {
    * The bed of a layout: by its skip rules where it states them, else as read off its holes. Where
    * a blocked hole forbids one, the findings name the nearest way round it.
    *
-   * @return the bed; none when a finding is an error
+   * @return the bed; none when a finding is an error. The findings are the errors of the layout
+   *     itself, and what laying its strings found
    */
   public static Assignment assign(Layout layout) {
+    return Checker.assign(layout, Hoopwright::lay);
+  }
+
+  /** The bed of a layout that has no errors of its own. */
+  private static Assignment lay(Layout layout) {
     Assignment laid = FrameReading.of(layout);
     if (laid.findings().stream().noneMatch(Hoopwright::detourMayHelp)) {
       return laid;
@@ -162,10 +168,10 @@ public final class Hoopwright {
    *     layout
    */
   public static Outcome plan(Layout layout, Job job) {
-    Assignment assignment = assign(layout);
-    List<Finding> findings = new ArrayList<>(Checker.layout(Draft.whole(layout), assignment));
-    Optional<Bed> bed = assignment.bed();
-    if (bed.isEmpty() || Findings.hasErrors(findings)) {
+    Assignment checked = Checker.bed(layout, Hoopwright::lay);
+    List<Finding> findings = new ArrayList<>(checked.findings());
+    Optional<Bed> bed = checked.bed();
+    if (bed.isEmpty()) {
       return new Outcome.BadLayout(Findings.sorted(findings));
     }
     RouteResult routes = routes(bed.get(), job);
@@ -302,6 +308,8 @@ public final class Hoopwright {
               .message(
                   "A pull of %s is above the maker's limit of %s."
                       .formatted(force(most, range), force(range.most().newtons(), range)))
+              .fact("pull", most, "N")
+              .fact("limit", range.most().newtons(), "N")
               .fix("Pull less: too high a pull can crack the frame.")
               .build());
     }
@@ -312,6 +320,8 @@ public final class Hoopwright {
               .message(
                   "A pull of %s is below the maker's range, which begins at %s."
                       .formatted(force(least, range), force(range.least().newtons(), range)))
+              .fact("pull", least, "N")
+              .fact("limit", range.least().newtons(), "N")
               .fix("Check that the unit is the one that was meant.")
               .build());
     }

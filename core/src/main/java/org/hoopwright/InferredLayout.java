@@ -2,17 +2,18 @@ package org.hoopwright;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.hoopwright.bed.Assignment;
 import org.hoopwright.bed.Inference;
 import org.hoopwright.bed.PatternInference;
 import org.hoopwright.bed.Reading;
 import org.hoopwright.bed.StatedAssignment;
+import org.hoopwright.check.Checker;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.FindingCode;
 import org.hoopwright.finding.Findings;
 import org.hoopwright.frame.End;
 import org.hoopwright.frame.Layout;
-import org.hoopwright.frame.LayoutCheck;
 import org.hoopwright.route.RouteRequest;
 import org.hoopwright.route.RouteResult;
 import org.hoopwright.route.RouteSearch;
@@ -38,9 +39,12 @@ public record InferredLayout(Inference inference, List<Layout> layouts, List<Fin
   }
 
   static InferredLayout of(Layout layout) {
-    Inference inference = PatternInference.infer(layout);
-    List<Finding> findings = new ArrayList<>();
-    findings.addAll(LayoutCheck.check(layout.toBuilder().withoutOffsets().build()));
+    List<Finding> findings =
+        new ArrayList<>(
+            Checker.layout(
+                layout.toBuilder().mainsSkip(Optional.empty()).withoutOffsets().build()));
+    Inference inference =
+        Findings.hasErrors(findings) ? Inference.nothing() : PatternInference.infer(layout);
     findings.addAll(inference.findings());
     List<Layout> layouts = new ArrayList<>();
     for (Reading reading : inference.readings()) {
@@ -86,6 +90,7 @@ public record InferredLayout(Inference inference, List<Layout> layouts, List<Fin
         };
     return Finding.of(FindingCode.MAINS_START_INFERRED)
         .message(message)
+        .fact("ends", ends.size())
         .at("/mains/start", layout.places())
         .fix(
             ends.size() == 2

@@ -7,7 +7,8 @@ import org.hoopwright.finding.Finding;
 /**
  * What an assignment of strings to holes came to.
  *
- * @param bed the bed; present exactly when no finding is an error
+ * @param bed the bed; empty when a finding is an error, or when the layout itself leaves nothing to
+ *     lay, which the rules on layouts report
  * @param findings all that was found, in the order of {@link
  *     org.hoopwright.finding.Findings#sorted}
  */

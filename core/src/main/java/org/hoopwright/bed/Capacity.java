@@ -1,9 +1,7 @@
 package org.hoopwright.bed;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.FindingCode;
 import org.hoopwright.frame.HoleId;
@@ -19,41 +17,18 @@ final class Capacity {
 
   /**
    * {@code bore-too-small} for each hole with more passes than it takes, but for blocked ones,
-   * which have findings of their own; {@code shared-unused} for shared holes with fewer than two.
+   * which have findings of their own.
    */
   static List<Finding> findings(Layout layout, Ring ring, Labels labels) {
     List<Finding> findings = new ArrayList<>();
-    Map<String, List<HoleId>> unused = new LinkedHashMap<>();
     for (Side side : Side.values()) {
       for (HoleId hole : ring.list(side)) {
         int passes = labels.of(side).get(ring.place(hole)).passes();
-        if (ring.isBlocked(hole)) {
-          continue;
-        }
-        if (passes > ring.passLimit(hole)) {
+        if (!ring.isBlocked(hole) && passes > ring.passLimit(hole)) {
           findings.add(tooSmall(layout, ring, hole, passes));
-        }
-        if (ring.isShared(hole) && passes < 2) {
-          unused
-              .computeIfAbsent(
-                  LayoutPointers.entry("/holes/shared", layout.shared(), hole),
-                  p -> new ArrayList<>())
-              .add(hole);
         }
       }
     }
-    unused.forEach(
-        (pointer, holes) ->
-            findings.add(
-                Finding.of(FindingCode.SHARED_UNUSED)
-                    .message(
-                        "Shared %s %s fewer than two strings."
-                            .formatted(
-                                (holes.size() == 1 ? "hole " : "holes ") + Words.some(holes),
-                                holes.size() == 1 ? "carries" : "carry"))
-                    .at(pointer, layout.places())
-                    .about(holes)
-                    .build()));
     return findings;
   }
 
@@ -64,6 +39,8 @@ final class Capacity {
                 .formatted(hole, passes, passes == 1 ? "string" : "strings", ring.bore(hole)))
         .at(LayoutPointers.member("/holes/bore", layout.bore().keySet(), hole), layout.places())
         .about(hole)
+        .fact("needed", passes)
+        .fact("bore", ring.bore(hole))
         .fix("Check the bore, or name the hole under mains.skip or crosses.skip.")
         .build();
   }

@@ -32,16 +32,9 @@ import org.hoopwright.geometry.Side;
  * along the outline, holes without string included.
  *
  * @param points the holes' positions in hole order; empty when the hoop has no outline
- * @param findings {@code hoop-shape}, {@code hoop-off-centre}, {@code offset-outside}, {@code
- *     offsets-differ}, {@code hole-order}, {@code hole-off-hoop}
+ * @param findings {@code offset-outside}, {@code offsets-differ}, {@code hole-order}
  */
 public record HolePositions(Map<HoleId, Point> points, List<Finding> findings) {
-
-  /**
-   * How far from the outline a hole's stated coordinates may be, in mm. Our choice: about the depth
-   * of a frame's wall, so that holes measured on the outside pass.
-   */
-  public static final double OFF_HOOP_MM = 12.0;
 
   /**
    * How far apart in height the two offsets of a shared hole may put it, in mm. Our choice: about
@@ -86,7 +79,7 @@ public record HolePositions(Map<HoleId, Point> points, List<Finding> findings) {
 
   static HolePositions of(Layout layout, Ring ring, Labels labels, HoopOutline hoop) {
     return hoop.outline()
-        .map(outline -> new Placing(layout, ring, labels, outline).positions(hoop.findings()))
-        .orElseGet(() -> new HolePositions(Map.of(), hoop.findings()));
+        .map(outline -> new Placing(layout, ring, labels, outline).positions())
+        .orElseGet(() -> new HolePositions(Map.of(), List.of()));
   }
 }

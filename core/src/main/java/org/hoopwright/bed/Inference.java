@@ -1,6 +1,7 @@
 package org.hoopwright.bed;
 
 import java.util.List;
+import java.util.Optional;
 import org.hoopwright.finding.Finding;
 
 /**
@@ -11,7 +12,8 @@ import org.hoopwright.finding.Finding;
  * @param marginMm by how many mm of cost the best reading must be ahead of every other one to be
  *     taken without asking; grows with how uneven the measured positions are
  * @param search how the search ended, with all that it found
- * @param findings what is to be said about it: errors unless the status is {@link Status#SURE}
+ * @param findings what is to be said about it: errors unless the status is {@link Status#SURE};
+ *     nothing where the layout has errors of its own, which the rules on layouts report
  */
 public record Inference(
     Status status,
@@ -28,6 +30,19 @@ public record Inference(
     UNSURE,
     /** No pattern fits the holes, or the layout has errors of its own. */
     NONE
+  }
+
+  /** Nothing was read, because the layout has errors of its own that forbid it. */
+  public static Inference nothing() {
+    return none(List.of());
+  }
+
+  /** Nothing was read, for these reasons. */
+  static Inference none(List<Finding> why) {
+    LabelResult nothing =
+        new LabelResult(
+            LabelResult.Status.PROVEN_ABSENT, List.of(), List.of(), Optional.empty(), 0);
+    return new Inference(Status.NONE, List.of(), 0, nothing, why);
   }
 
   /** Copies the lists. */

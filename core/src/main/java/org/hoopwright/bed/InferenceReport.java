@@ -95,6 +95,7 @@ final class InferenceReport {
     return Finding.of(FindingCode.PATTERN_UNSURE)
         .message(message.toString())
         .at("/mains/skip", layout.places())
+        .fact("patterns", count)
         .about(readings.size() < 2 ? List.of() : differ(readings.get(0), readings.get(1)))
         .fix(fix())
         .build();
@@ -127,6 +128,8 @@ final class InferenceReport {
             "No pattern of %s mains and %s crosses fits the holes."
                 .formatted(layout.mainsCount(), layout.crossesCount()))
         .at("/holes", layout.places())
+        .fact("mains", layout.mainsCount())
+        .fact("crosses", layout.crossesCount())
         .fix(
             "Check the counts of holes, mains and crosses, and what is stated about the first and last cross, shared and blocked holes.")
         .build();

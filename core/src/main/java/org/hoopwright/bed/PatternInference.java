@@ -7,14 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.Findings;
-import org.hoopwright.finding.Severity;
 import org.hoopwright.frame.End;
 import org.hoopwright.frame.HoleId;
 import org.hoopwright.frame.HoopOutline;
 import org.hoopwright.frame.Layout;
-import org.hoopwright.frame.LayoutCheck;
+import org.hoopwright.frame.Limits;
 import org.hoopwright.frame.Ring;
 import org.hoopwright.geometry.Outline;
 import org.hoopwright.geometry.Point;
@@ -55,8 +53,8 @@ public final class PatternInference {
   /**
    * Reads the pattern. Never throws; whatever {@code mains.skip} may state is left aside.
    *
-   * @return the readings; errors of the layout itself are reported by {@link LayoutCheck}, and then
-   *     there are none
+   * @return the readings; none, without a finding, when the layout's counts or its hoop leave
+   *     nothing to read, which the rules on layouts report
    */
   public static Inference infer(Layout layout) {
     return infer(layout, LabelQuestion.DEFAULT_MAX_NODES);
@@ -70,14 +68,12 @@ public final class PatternInference {
   public static Inference infer(Layout layout, long maxNodes) {
     Layout open = layout.toBuilder().mainsSkip(Optional.empty()).withoutOffsets().build();
     Optional<Outline> outline = HoopOutline.of(open).outline();
-    if (!LayoutCheck.countsSound(open)
-        || outline.isEmpty()
-        || Findings.hasErrors(LayoutCheck.check(open))) {
-      return none(open);
+    if (!Limits.countsSound(open) || outline.isEmpty()) {
+      return Inference.nothing();
     }
     HolePositions positions = HolePositions.of(open);
     if (Findings.hasErrors(positions.findings())) {
-      return new Inference(Inference.Status.NONE, List.of(), 0, nothing(), positions.findings());
+      return Inference.none(positions.findings());
     }
     OpenLabels labels = new OpenLabels(open);
     double margin = margin(open, positions.points(), outline.get());
@@ -95,17 +91,6 @@ public final class PatternInference {
                 margin,
                 maxNodes));
     return report(layout, open, result, margin, labels.doubtful());
-  }
-
-  private static LabelResult nothing() {
-    return new LabelResult(
-        LabelResult.Status.PROVEN_ABSENT, List.of(), List.of(), Optional.empty(), 0);
-  }
-
-  private static Inference none(Layout layout) {
-    List<Finding> errors =
-        LayoutCheck.check(layout).stream().filter(f -> f.severity() == Severity.ERROR).toList();
-    return new Inference(Inference.Status.NONE, List.of(), 0, nothing(), errors);
   }
 
   /** By how much the best reading must be ahead. */

@@ -8,9 +8,11 @@ import java.util.TreeMap;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.FindingCode;
 import org.hoopwright.frame.End;
+import org.hoopwright.frame.HoleCoordinates;
 import org.hoopwright.frame.HoleId;
 import org.hoopwright.frame.Layout;
 import org.hoopwright.frame.LayoutPointers;
+import org.hoopwright.frame.Limits;
 import org.hoopwright.frame.Ring;
 import org.hoopwright.geometry.Foot;
 import org.hoopwright.geometry.Outline;
@@ -20,9 +22,6 @@ import org.hoopwright.geometry.Superellipse;
 
 /** Puts every hole in its place by the rules of {@link HolePositions}. Used once. */
 final class Placing {
-
-  /** Greatest coordinate, either sign, in mm; beyond it the layout's own check has an error. */
-  private static final double LIMIT_MM = 10_000;
 
   /**
    * A place with its origin.
@@ -53,9 +52,16 @@ final class Placing {
     this.outline = outline;
   }
 
-  HolePositions positions(List<Finding> before) {
-    findings.addAll(before);
-    readCoordinates();
+  HolePositions positions() {
+    // One that is out of its range is left out there; another source stands in.
+    HoleCoordinates.of(layout)
+        .forEach(
+            (hole, c) -> {
+              if (ring.has(hole)) {
+                Optional<Foot> foot = Foot.of(outline, hole.side(), c.point());
+                stated.put(hole, new Measured(c.point(), "/holes/at/" + c.ref(), foot));
+              }
+            });
     for (Side side : Side.values()) {
       readCrosses(side);
       for (End end : End.values()) {
@@ -72,7 +78,6 @@ final class Placing {
       }
       checkOrder(side, points);
     }
-    stated.forEach(this::checkOnHoop);
     return new HolePositions(points, findings);
   }
 
@@ -102,29 +107,6 @@ final class Placing {
     return labels.of(hole.side()).get(ring.place(hole));
   }
 
-  private void readCoordinates() {
-    layout
-        .at()
-        .forEach(
-            (ref, p) -> {
-              double x = layout.mm(p.x());
-              double y = layout.mm(p.y());
-              if (Math.abs(x) > LIMIT_MM || Math.abs(y) > LIMIT_MM) {
-                return; // the layout's own check reports it; another source stands in
-              }
-              Point right = new Point(x, y);
-              for (HoleId hole : ref.holes()) {
-                if (ring.has(hole)) {
-                  boolean mirror = ref.side().isEmpty() && hole.side() == Side.LEFT;
-                  Point at = mirror ? right.mirrored() : right;
-                  stated.put(
-                      hole,
-                      new Measured(at, "/holes/at/" + ref, Foot.of(outline, hole.side(), at)));
-                }
-              }
-            });
-  }
-
   private void readCrosses(Side side) {
     List<Double> below = layout.crossesOffsets().map(o -> o.of(side).below()).orElse(List.of());
     int j = 0;
@@ -141,6 +123,7 @@ final class Placing {
           outside(
               "Cross %s lies %s mm below the inside of the head, where the hoop has no %s side."
                   .formatted(j, Words.mm(mm), Words.of(side)),
+              mm,
               pointer,
               SpanId.cross(j),
               hole);
@@ -164,6 +147,7 @@ final class Placing {
           outside(
               "Main %s lies %s mm %s of the long axis, where the hoop does not reach."
                   .formatted(k, Words.mm(mm), Words.of(side)),
+              mm,
               pointer,
               SpanId.main(side, k),
               hole);
@@ -177,13 +161,13 @@ final class Placing {
   }
 
   private Optional<Point> mainPoint(Side side, End end, double mm) {
-    if (!(mm >= 0 && mm <= LIMIT_MM)) {
+    if (!(mm >= 0 && mm <= Limits.MAX_MM)) {
       return Optional.empty();
     }
     return end == End.HEAD ? outline.headAtX(side, mm) : outline.throatAtX(side, mm);
   }
 
-  private void outside(String message, String pointer, SpanId span, HoleId hole) {
+  private void outside(String message, double mm, String pointer, SpanId span, HoleId hole) {
     if (stated.containsKey(hole)) {
       return; // the hole's coordinates count and this offset is not used
     }
@@ -192,6 +176,7 @@ final class Placing {
             .message(message)
             .at(pointer, layout.places())
             .about(span, hole)
+            .fact("offset", mm, "mm")
             .fix("Check the offset, its unit, and the hoop's size.")
             .build());
   }
@@ -210,22 +195,8 @@ final class Placing {
                       .formatted(hole, Words.mm(apart)))
               .at(cross.pointer(), layout.places())
               .about(hole)
+              .fact("apart", apart, "mm")
               .fix("Measure both strings again where they touch the inside of the hoop.")
-              .build());
-    }
-  }
-
-  private void checkOnHoop(HoleId hole, Measured measured) {
-    boolean near = measured.foot().filter(f -> f.awayMm() <= HolePositions.OFF_HOOP_MM).isPresent();
-    double away = near ? 0 : Math.abs(outline.distanceTo(measured.point()));
-    if (away > HolePositions.OFF_HOOP_MM) {
-      findings.add(
-          Finding.of(FindingCode.HOLE_OFF_HOOP)
-              .message(
-                  "Hole %s lies %s mm from the inside of the hoop.".formatted(hole, Words.mm(away)))
-              .at(measured.pointer(), layout.places())
-              .about(hole)
-              .fix("Check its coordinates, the unit, and the hoop's size.")
               .build());
     }
   }

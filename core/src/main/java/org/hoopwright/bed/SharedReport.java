@@ -60,6 +60,8 @@ final class SharedReport {
             .at("/holes/shared", layout.places())
             .about(taken)
             .about(all.stream().filter(h -> !taken.contains(h)).toList())
+            .fact("needed", taken.size())
+            .fact("gain", choice.gain(), "mm")
             .fix("Leave only the holes that carry two strings under holes.shared.")
             .build());
   }

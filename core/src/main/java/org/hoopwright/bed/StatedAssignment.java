@@ -1,24 +1,19 @@
 package org.hoopwright.bed;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.FindingCode;
 import org.hoopwright.finding.Findings;
-import org.hoopwright.finding.Severity;
 import org.hoopwright.frame.End;
 import org.hoopwright.frame.HoleId;
 import org.hoopwright.frame.HoopOutline;
 import org.hoopwright.frame.Layout;
-import org.hoopwright.frame.LayoutCheck;
 import org.hoopwright.frame.LayoutPointers;
+import org.hoopwright.frame.Limits;
 import org.hoopwright.frame.Ring;
 import org.hoopwright.geometry.Side;
 
@@ -50,20 +45,20 @@ public final class StatedAssignment {
   /**
    * Works out the bed. Never throws: what stands in the way is a finding.
    *
-   * @return the bed when nothing is an error; the findings are the assignment's own, and with them
-   *     the errors of {@link LayoutCheck} when there are any, because nothing is planned from a
-   *     layout with errors
+   * <p>Of the layout itself it asks for sound counts ({@link Limits#countsSound}), a hoop with an
+   * outline, and a first cross that each side can have; without them there is no bed. These and all
+   * other faults of the layout itself are for the rules on layouts to report: {@code
+   * Hoopwright.assign} does both, and gives no bed of a layout with errors.
+   *
+   * @return the bed, and the assignment's own findings; no bed when one of them is an error
    */
   public static Assignment assign(Layout layout) {
     return new StatedAssignment(layout).run();
   }
 
   private Assignment run() {
-    LayoutCheck.check(layout).stream()
-        .filter(f -> f.severity() == Severity.ERROR)
-        .forEach(findings::add);
     Optional<Bed> bed = Optional.empty();
-    if (LayoutCheck.countsSound(layout)) {
+    if (Limits.countsSound(layout)) {
       if (layout.mainsSkip().isPresent()) {
         bed = work(new StatedRules(layout, ring, layout.mainsSkip().get()));
       } else {
@@ -90,15 +85,8 @@ public final class StatedAssignment {
     }
     StatedCrosses left = new StatedCrosses(rules, Side.LEFT);
     StatedCrosses right = new StatedCrosses(rules, Side.RIGHT);
-    List<HoleId> over = new ArrayList<>();
-    List<HoleId> passedBy = new ArrayList<>();
-    for (StatedCrosses crosses : List.of(left, right)) {
-      findings.addAll(crosses.findings());
-      over.addAll(crosses.left());
-      passedBy.addAll(crosses.passedBy());
-    }
-    holesLeft(over);
-    passedBy(passedBy);
+    findings.addAll(left.findings());
+    findings.addAll(right.findings());
     if (left.items().isEmpty() || right.items().isEmpty()) {
       return Optional.empty();
     }
@@ -119,6 +107,8 @@ public final class StatedAssignment {
                           .formatted(
                               layout.mainsPerSide(), Words.of(side), holes.size(), end.word()))
                   .at("/mains/count", layout.places())
+                  .fact("mains", layout.mainsPerSide())
+                  .fact("holes", holes.size())
                   .fix("Check mains.count, mains.skip and the counts of holes.")
                   .build());
         }
@@ -142,51 +132,10 @@ public final class StatedAssignment {
         .build();
   }
 
-  private void holesLeft(List<HoleId> over) {
-    if (!over.isEmpty()) {
-      findings.add(
-          Finding.of(FindingCode.CROSSES_HOLES_LEFT)
-              .message(
-                  over.size() == 1
-                      ? "Hole %s is left over: no main and no cross takes it."
-                          .formatted(over.get(0))
-                      : "Holes %s are left over: no main and no cross takes them."
-                          .formatted(Words.some(over)))
-              .at("/crosses", layout.places())
-              .about(over)
-              .fix(
-                  "Check crosses.count and mains.skip; name holes that stay empty under crosses.skip.")
-              .build());
-    }
-  }
-
-  private void passedBy(List<HoleId> holes) {
-    byPointer(holes, h -> LayoutPointers.entry("/holes/blocked", layout.blocked(), h))
-        .forEach(
-            (pointer, some) ->
-                findings.add(
-                    Finding.of(FindingCode.CROSS_HOLE_BLOCKED)
-                        .message(
-                            "The crosses pass by %s, which %s blocked."
-                                .formatted(
-                                    (some.size() == 1 ? "hole " : "holes ") + Words.some(some),
-                                    some.size() == 1 ? "is" : "are"))
-                        .at(pointer, layout.places())
-                        .about(some)
-                        .build()));
-  }
-
-  private static Map<String, List<HoleId>> byPointer(
-      Collection<HoleId> holes, Function<HoleId, String> pointer) {
-    Map<String, List<HoleId>> groups = new LinkedHashMap<>();
-    holes.forEach(h -> groups.computeIfAbsent(pointer.apply(h), p -> new ArrayList<>()).add(h));
-    return groups;
-  }
-
   private Optional<Bed> choose(StatedRules rules, CrossItems left, CrossItems right) {
     HolePositions before = HolePositions.of(layout, ring, labels(rules, Set.of()), hoop);
     if (before.points().isEmpty()) {
-      return Optional.empty(); // the hoop has no outline, which the layout's check reports
+      return Optional.empty(); // the hoop has no outline, which a rule on layouts reports
     }
     SharedChoice choice =
         SharedChoice.of(side(left, before, Side.LEFT), side(right, before, Side.RIGHT));
@@ -209,31 +158,7 @@ public final class StatedAssignment {
     if (Findings.hasErrors(findings)) {
       return Optional.empty();
     }
-    Bed bed = Bed.of(layout, labels, positions.points());
-    spansAlone(bed);
-    return Optional.of(bed);
-  }
-
-  private void spansAlone(Bed bed) {
-    for (Span span : bed.spans()) {
-      if (bed.crossings(span.id()).isEmpty()) {
-        boolean cross = span.id().isCross();
-        findings.add(
-            Finding.of(FindingCode.SPAN_ALONE)
-                .message(
-                    "%s %s, from %s to %s, meets no %s."
-                        .formatted(
-                            cross ? "Cross" : "Main",
-                            span.id(),
-                            span.from(),
-                            span.to(),
-                            cross ? "main" : "cross"))
-                .at(cross ? "/crosses" : "/mains", layout.places())
-                .about(span.id())
-                .fix("Check mains.skip and crosses.skip: the string would not be held by a weave.")
-                .build());
-      }
-    }
+    return Optional.of(Bed.of(layout, labels, positions.points()));
   }
 
   private ChoiceSide side(CrossItems items, HolePositions positions, Side side) {

@@ -20,7 +20,6 @@ final class StatedCrosses {
   private final Ring ring;
   private final Side side;
   private final List<Finding> findings = new ArrayList<>();
-  private final List<HoleId> left = new ArrayList<>();
   private final List<HoleId> passedBy = new ArrayList<>();
   private Optional<CrossItems> items = Optional.empty();
 
@@ -44,16 +43,6 @@ final class StatedCrosses {
     return findings;
   }
 
-  /** Free holes that no cross takes, in list order. */
-  List<HoleId> left() {
-    return left;
-  }
-
-  /** Blocked holes that a cross would have taken, in list order. */
-  List<HoleId> passedBy() {
-    return passedBy;
-  }
-
   private void work() {
     Optional<HoleId> first = layout.crossesFirst().map(f -> f.of(side));
     if (first.isPresent() && !firstPossible(first.get())) {
@@ -68,12 +57,8 @@ final class StatedCrosses {
         if (place >= from) {
           passedBy.add(hole);
         }
-      } else if (rules.free(hole)) {
-        if (place >= from) {
-          found.add(new CrossItems.Item(hole, /* must= */ true));
-        } else {
-          left.add(hole);
-        }
+      } else if (place >= from && rules.free(hole)) {
+        found.add(new CrossItems.Item(hole, /* must= */ true));
       } else if (place >= from && rules.mayShare(hole)) {
         found.add(new CrossItems.Item(hole, /* must= */ isFirst));
       }
@@ -83,7 +68,7 @@ final class StatedCrosses {
 
   private boolean firstPossible(HoleId hole) {
     if (hole.side() != side || !ring.has(hole)) {
-      return false; // the layout's own check reports it
+      return false; // a rule on layouts reports it
     }
     Optional<String> why = rules.whyNoCross(hole);
     why.ifPresent(
@@ -106,7 +91,6 @@ final class StatedCrosses {
     int crosses = layout.crossesCount();
     List<CrossItems.Item> must = found.stream().filter(CrossItems.Item::must).toList();
     if (must.size() >= crosses) {
-      must.stream().skip(crosses).map(CrossItems.Item::hole).forEach(left::add);
       items = Optional.of(new CrossItems(must.subList(0, crosses), crosses));
       return;
     }
@@ -150,6 +134,10 @@ final class StatedCrosses {
                 .formatted(layout.crossesCount(), free, shared, Words.of(side), blocked))
         .at("/crosses/count", layout.places())
         .about(passedBy)
+        .fact("crosses", layout.crossesCount())
+        .fact("free", free)
+        .fact("shared", shared)
+        .fact("blocked", passedBy.size())
         .fix(
             passedBy.isEmpty()
                 ? "Check the counts of holes and crosses, mains.skip, crosses.skip and crosses.first, and name shared holes under holes.shared."
@@ -165,7 +153,7 @@ final class StatedCrosses {
       return Optional.empty();
     }
     if (stated.get().of(side).side() != side || !rules.ring().has(stated.get().of(side))) {
-      return Optional.empty(); // the layout's own check reports it
+      return Optional.empty(); // a rule on layouts reports it
     }
     return Optional.of(
         Finding.of(FindingCode.CROSSES_LAST)

@@ -24,7 +24,6 @@ final class BlockedUsed extends Rule {
 
   @Override
   void look(Facts facts, Consumer<Finding> out) {
-
     Layout layout = facts.layout();
     Map<String, List<HoleRef>> lists = new LinkedHashMap<>();
     lists.put("/holes/tieOff", layout.tieOff());

@@ -3,16 +3,16 @@ package org.hoopwright.check;
 import java.util.Optional;
 import org.hoopwright.frame.Game;
 
-/** What governing bodies ask of the pattern itself: the rule's source, by game. */
+/** The rules of governing bodies: where they are published, and who asks what of the pattern. */
 final class Bodies {
 
-  private static final String TENNIS = "ITF Rules of Tennis, Appendix II \"The Racket\"";
+  static final String TENNIS = "ITF Rules of Tennis, Appendix II \"The Racket\"";
 
-  // In one copy of the laws; a national course's copy lacks the sentence.
-  private static final String BADMINTON = "BWF Laws of Badminton, Law 4";
+  static final String BADMINTON = "BWF Laws of Badminton, Law 4";
 
-  private static final String SQUASH =
-      "WSF Rules of Squash, Appendix 9 \"Dimensions of a squash racket\"";
+  static final String SQUASH = "WSF Rules of Squash, Appendix 9 \"Dimensions of a squash racket\"";
+
+  static final String RACQUETBALL = "USA Racquetball Official Rules, Rule 2.4";
 
   private Bodies() {}
 
@@ -20,6 +20,7 @@ final class Bodies {
   static Optional<String> denseCentre(Game game) {
     return switch (game) {
       case TENNIS -> Optional.of(TENNIS);
+      // In one copy of the laws; a national course's copy lacks the sentence.
       case BADMINTON -> Optional.of(BADMINTON);
       case SQUASH, RACQUETBALL, OTHER -> Optional.empty();
     };

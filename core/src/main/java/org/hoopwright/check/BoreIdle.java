@@ -22,7 +22,6 @@ final class BoreIdle extends Rule {
 
   @Override
   void look(Facts facts, Consumer<Finding> out) {
-
     for (Map.Entry<HoleRef, Integer> bore : facts.layout().bore().entrySet()) {
       List<HoleId> idle =
           bore.getKey().holes().stream()

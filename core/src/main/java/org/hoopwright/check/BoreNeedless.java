@@ -23,7 +23,6 @@ final class BoreNeedless extends Rule {
 
   @Override
   void look(Facts facts, Consumer<Finding> out) {
-
     for (Map.Entry<HoleRef, Integer> bore : facts.layout().bore().entrySet()) {
       List<HoleId> holes = bore.getKey().holes();
       boolean usual =
@@ -42,6 +41,7 @@ final class BoreNeedless extends Rule {
                         .formatted(bore.getKey(), bore.getValue()))
                 .at(pointer, facts.layout().places())
                 .about(holes)
+                .fact("bore", bore.getValue())
                 .fix("Leave it out.")
                 .patch(PatchStep.remove(pointer))
                 .build());

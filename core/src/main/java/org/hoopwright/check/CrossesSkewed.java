@@ -20,7 +20,6 @@ final class CrossesSkewed extends Rule {
 
   @Override
   void look(Facts facts, Consumer<Finding> out) {
-
     for (Span cross : facts.bed().crosses()) {
       double skew = Math.abs(cross.fromPoint().y() - cross.toPoint().y());
       if (skew > Threshold.CROSS_SKEW.value()) {

@@ -17,7 +17,6 @@ final class CrossesSkipIdle extends Rule {
 
   @Override
   void look(Facts facts, Consumer<Finding> out) {
-
     Layout layout = facts.layout();
     Ring ring = facts.ring();
     for (int i = 0; i < layout.crossesSkip().size(); i++) {

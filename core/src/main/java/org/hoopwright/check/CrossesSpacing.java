@@ -21,7 +21,6 @@ final class CrossesSpacing extends Rule {
 
   @Override
   void look(Facts facts, Consumer<Finding> out) {
-
     List<Span> crosses = facts.bed().crosses();
     List<Double> gaps = Spacing.gaps(crosses, s -> -Spacing.yAtMiddle(s));
     for (int i : Spacing.odd(gaps, Threshold.GAP_RATIO.value())) {

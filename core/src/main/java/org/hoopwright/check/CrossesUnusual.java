@@ -24,7 +24,6 @@ final class CrossesUnusual extends Rule {
 
   @Override
   void look(Facts facts, Consumer<Finding> out) {
-
     Usual.of(facts.layout().game())
         .map(Usual::crosses)
         .filter(r -> !r.holds(facts.layout().crossesCount()))

@@ -20,7 +20,6 @@ final class DirectionUpward extends Rule {
 
   @Override
   void look(Facts facts, Consumer<Finding> out) {
-
     if (facts.layout().direction().filter(d -> d == Direction.THROAT_TO_HEAD).isPresent()) {
       out.accept(
           finding()

@@ -28,7 +28,6 @@ final class HeadZoneShort extends Rule {
 
   @Override
   void look(Facts facts, Consumer<Finding> out) {
-
     if (facts.layout().headZone().isEmpty()) {
       return;
     }

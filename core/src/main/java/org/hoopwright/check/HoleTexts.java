@@ -30,7 +30,7 @@ final class HoleTexts {
                   .example("willowbank-teaching", "\"2H\": [27, 50.5]", "\"2H\": [7, 59.5]"),
               RuleText.of(FindingCode.HOLE_OFF_HOOP)
                   .says(
-                      "Stated coordinates lie more than 12 mm from the inside of the hoop. That is more than the depth of a frame's wall (our choice).")
+                      "Stated coordinates lie more than {OFF_HOOP} from the inside of the hoop. That is more than the depth of a frame's wall.")
                   .example("willowbank-teaching", "\"2H\": [27, 50.5]", "\"2H\": [27, 90.5]"),
               RuleText.of(FindingCode.HOLE_WRONG_SIDE)
                   .says(

@@ -16,7 +16,6 @@ final class HolesCrowded extends Rule {
 
   @Override
   void look(Facts facts, Consumer<Finding> out) {
-
     double least = Threshold.HOLES_APART.value();
     for (Side side : Side.values()) {
       List<HoleId> list = facts.ring().list(side);
@@ -33,6 +32,7 @@ final class HolesCrowded extends Rule {
                   .at(Where.position(facts, b), facts.layout().places())
                   .about(a, b)
                   .fact("apart", apart, "mm")
+                  .fact("least", least, "mm")
                   .fix("Check what was measured for the two holes, and the counts of holes.")
                   .build());
         }

@@ -17,7 +17,6 @@ final class HolesGap extends Rule {
 
   @Override
   void look(Facts facts, Consumer<Finding> out) {
-
     for (Side side : Side.values()) {
       List<HoleId> list = facts.ring().list(side);
       List<Double> gaps = new ArrayList<>();
@@ -36,6 +35,7 @@ final class HolesGap extends Rule {
                   .at(Where.position(facts, list.get(i + 1)), facts.layout().places())
                   .about(list.get(i), list.get(i + 1))
                   .fact("apart", gaps.get(i), "mm")
+                  .fact("most", most, "mm")
                   .fix("Check whether a hole was not counted, and what was measured.")
                   .build());
         }

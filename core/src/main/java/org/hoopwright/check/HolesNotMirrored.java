@@ -29,7 +29,6 @@ final class HolesNotMirrored extends Rule {
 
   @Override
   void look(Facts facts, Consumer<Finding> out) {
-
     double most = Threshold.MIRROR.value();
     for (Map.Entry<HoleRef, Point> left : facts.layout().at().entrySet()) {
       Optional<Side> side = left.getKey().side();

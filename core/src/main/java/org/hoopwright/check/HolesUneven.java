@@ -20,7 +20,6 @@ final class HolesUneven extends Rule {
 
   @Override
   void look(Facts facts, Consumer<Finding> out) {
-
     int left = facts.ring().size(Side.LEFT);
     int right = facts.ring().size(Side.RIGHT);
     if (left != right) {

@@ -25,7 +25,6 @@ final class HoopExponent extends Rule {
 
   @Override
   void look(Facts facts, Consumer<Finding> out) {
-
     if (facts.layout().hoop() instanceof Hoop.Superellipse s
         && (s.exponent() < Threshold.EXPONENT_LEAST.value()
             || s.exponent() > Threshold.EXPONENT_MOST.value())) {

@@ -24,7 +24,6 @@ final class HoopProportion extends Rule {
 
   @Override
   void look(Facts facts, Consumer<Finding> out) {
-
     if (facts.outline().isEmpty()) {
       return;
     }

@@ -19,7 +19,7 @@ final class HoopTexts {
                       "\"length\": 120, \"width\": -100"),
               RuleText.of(FindingCode.HOOP_OFF_CENTRE)
                   .says(
-                      "Coordinates have their origin at the middle of the hoop's inside length; an outline whose middle lies elsewhere by more than 1 mm (our choice) shifts every cross.")
+                      "Coordinates have their origin at the middle of the hoop's inside length; an outline whose middle lies elsewhere by more than {HOOP_CENTRE} shifts every cross.")
                   .example("willowbank-racquetball", "[0, 150],", "[0, 154],"),
               RuleText.of(FindingCode.HOOP_UNUSUAL)
                   .says(

@@ -28,7 +28,6 @@ final class HoopUneven extends Rule {
 
   @Override
   void look(Facts facts, Consumer<Finding> out) {
-
     if (facts.outline().isEmpty() || !(facts.layout().hoop() instanceof Hoop.Points)) {
       return;
     }

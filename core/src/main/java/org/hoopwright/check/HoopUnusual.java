@@ -27,7 +27,6 @@ final class HoopUnusual extends Rule {
 
   @Override
   void look(Facts facts, Consumer<Finding> out) {
-
     Optional<Usual> usual = Usual.of(facts.layout().game());
     if (usual.isEmpty() || facts.outline().isEmpty()) {
       return;

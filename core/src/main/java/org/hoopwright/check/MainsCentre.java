@@ -21,7 +21,6 @@ final class MainsCentre extends Rule {
 
   @Override
   void look(Facts facts, Consumer<Finding> out) {
-
     Span left = facts.bed().mains(Side.LEFT).get(0);
     Span right = facts.bed().mains(Side.RIGHT).get(0);
     double middle = Spacing.xAtMiddle(right) - Spacing.xAtMiddle(left);
@@ -41,6 +40,7 @@ final class MainsCentre extends Rule {
               .at(Where.main(facts, right), facts.layout().places())
               .about(left.id(), right.id())
               .fact("apart", middle, "mm")
+              .fact("beside", next, "mm")
               .fix(
                   "Check the first holes of both ends; offsets are measured from the axis, not from string to string.")
               .build());

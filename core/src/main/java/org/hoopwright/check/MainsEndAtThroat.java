@@ -30,7 +30,6 @@ final class MainsEndAtThroat extends Rule {
 
   @Override
   void look(Facts facts, Consumer<Finding> out) {
-
     Layout layout = facts.layout();
     boolean even = layout.mainsPerSide() % 2 == 0;
     Optional<End> end = layout.mainsStart().map(s -> even ? s : s.other());
@@ -43,6 +42,7 @@ final class MainsEndAtThroat extends Rule {
                   "With %s mains started at the %s the mains end at the throat; one piece then reaches the head only round the frame."
                       .formatted(layout.mainsCount(), layout.mainsStart().orElseThrow().word()))
               .at("/mains/start", layout.places())
+              .fact("mains", layout.mainsCount())
               .fix(
                   layout.aroundTheWorld()
                       ? "Two pieces, or crosses from the throat up, are the simpler ways."

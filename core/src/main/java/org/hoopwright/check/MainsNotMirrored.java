@@ -22,7 +22,6 @@ final class MainsNotMirrored extends Rule {
 
   @Override
   void look(Facts facts, Consumer<Finding> out) {
-
     if (!facts.ring().list(Side.LEFT).stream()
         .map(HoleId::mirrored)
         .toList()

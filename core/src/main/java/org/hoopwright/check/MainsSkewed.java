@@ -21,7 +21,6 @@ final class MainsSkewed extends Rule {
 
   @Override
   void look(Facts facts, Consumer<Finding> out) {
-
     double most = Threshold.MAINS_SKEW.value();
     for (Side side : Side.values()) {
       List<Span> mains = facts.bed().mains(side);

@@ -20,7 +20,6 @@ final class MainsSkipIdle extends Rule {
 
   @Override
   void look(Facts facts, Consumer<Finding> out) {
-
     Layout layout = facts.layout();
     List<HoleRef> skip = layout.mainsSkip().orElse(List.of());
     for (int i = 0; i < skip.size(); i++) {

@@ -21,7 +21,6 @@ final class MainsSpacing extends Rule {
 
   @Override
   void look(Facts facts, Consumer<Finding> out) {
-
     for (Side side : Side.values()) {
       List<Span> mains = facts.bed().mains(side);
       List<Double> gaps = Spacing.gaps(mains, s -> Math.abs(Spacing.xAtMiddle(s)));

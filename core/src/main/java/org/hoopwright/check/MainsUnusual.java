@@ -24,7 +24,6 @@ final class MainsUnusual extends Rule {
 
   @Override
   void look(Facts facts, Consumer<Finding> out) {
-
     Usual.of(facts.layout().game())
         .map(Usual::mains)
         .filter(r -> !r.holds(facts.layout().mainsCount()))

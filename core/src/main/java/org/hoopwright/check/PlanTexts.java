@@ -44,10 +44,7 @@ final class PlanTexts {
                   .inWords("--tension 55lbf", "--tension 70lbf"),
               RuleText.of(FindingCode.TENSION_BELOW_MIN)
                   .says("Likely the wrong unit.")
-                  .inWords("--tension 55lbf", "--tension 30lbf"),
-              RuleText.of(FindingCode.REPLAY_BREACH)
-                  .says(
-                      "A plan that is handed out never has this: the replay refuses it before. Callers who replay plans of their own meet it.")));
+                  .inWords("--tension 55lbf", "--tension 30lbf")));
 
   private PlanTexts() {}
 }

@@ -13,7 +13,6 @@ final class RouteDoubled extends Rule {
 
   @Override
   void look(Facts facts, Consumer<Finding> out) {
-
     int doubled = facts.route().measures().doubled();
     int most = (int) Math.ceil(Threshold.DOUBLED_SHARE.value() * facts.bed().spans().size());
     if (doubled > most) {
@@ -24,6 +23,7 @@ final class RouteDoubled extends Rule {
                       .formatted(doubled, facts.bed().spans().size()))
               .at("/holes", facts.layout().places())
               .fact("doubled", doubled)
+              .fact("runs", facts.bed().spans().size())
               .fix("Check that the frame has room for two strings side by side there.")
               .build());
     }

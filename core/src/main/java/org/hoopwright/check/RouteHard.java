@@ -13,7 +13,6 @@ final class RouteHard extends Rule {
 
   @Override
   void look(Facts facts, Consumer<Finding> out) {
-
     int covered = facts.route().measures().covered();
     int most = (int) Math.ceil(Threshold.COVERED_SHARE.value() * facts.bed().spans().size());
     if (covered > most) {
@@ -24,6 +23,7 @@ final class RouteHard extends Rule {
                       .formatted(covered, facts.bed().spans().size()))
               .at("/holes", facts.layout().places())
               .fact("covered", covered)
+              .fact("passes", facts.bed().spans().size())
               .fix(
                   "Check mains.skip and the holes named shared; an awl and scraps of string will be needed.")
               .build());

@@ -13,9 +13,8 @@ final class RouteLongRun extends Rule {
 
   @Override
   void look(Facts facts, Consumer<Finding> out) {
-
     int longest = facts.route().measures().longestRun();
-    int limit = facts.routes().orElseThrow().request().runLimit();
+    int limit = facts.route().runLimit();
     if (longest >= limit) {
       out.accept(
           finding()
@@ -24,6 +23,7 @@ final class RouteLongRun extends Rule {
                       .formatted(longest, limit))
               .at("/holes", facts.layout().places())
               .fact("places", longest)
+              .fact("limit", limit)
               .fix(
                   "Check whether the frame has a groove for it; if not, name the stretch under holes.noRun.")
               .build());

@@ -6,8 +6,9 @@ import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.FindingCode;
 
 /**
- * One rule. It looks at what is known and reports what it finds; it keeps nothing from one call to
- * the next. A rule that throws does not stop the others: see {@link Checker}.
+ * One rule that only looks. It looks at what is known and reports what it finds; it keeps nothing
+ * from one call to the next. Several rules may report findings of one code. A rule that throws does
+ * not stop the others: see {@link Checker}.
  */
 abstract class Rule {
 
@@ -18,7 +19,25 @@ abstract class Rule {
     /** Every string has its holes. */
     BED,
     /** There is a route. */
-    ROUTE
+    ROUTE;
+
+    /** JSON pointers to what must be known to come so far. */
+    List<String> needs() {
+      return switch (this) {
+        case LAYOUT -> List.of();
+        case BED -> Needs.BED;
+        case ROUTE -> Needs.ROUTE;
+      };
+    }
+
+    /** Whether the layout came so far. */
+    boolean reached(Facts facts) {
+      return switch (this) {
+        case LAYOUT -> true;
+        case BED -> facts.laid().isPresent();
+        case ROUTE -> facts.best().isPresent();
+      };
+    }
   }
 
   private final FindingCode code;
@@ -38,7 +57,7 @@ abstract class Rule {
     return stage;
   }
 
-  /** JSON pointers to what must be known; a rule that needs a bed needs all that a bed needs. */
+  /** JSON pointers to what must be known beside {@link Stage#needs()}; else it stays silent. */
   List<String> needs() {
     return List.of();
   }

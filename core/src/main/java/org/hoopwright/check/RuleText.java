@@ -52,20 +52,24 @@ public record RuleText(FindingCode code, String explanation, Optional<Example> e
     return example("", right, wrong);
   }
 
-  /** Findings beside which this rule stays silent, in the order of their codes. */
+  /**
+   * Findings beside which it is not looked for, in the order of their codes; where several rules
+   * look for it, those of each.
+   */
   public List<FindingCode> silentAfter() {
-    return Rules.all().stream()
-        .filter(r -> r.code() == code)
-        .flatMap(r -> r.after().stream())
-        .sorted()
-        .distinct()
-        .toList();
+    return Rules.of(code).stream().flatMap(r -> r.after().stream()).sorted().distinct().toList();
   }
 
-  /** Pointers to what of a layout must be known for it, in the order of their letters. */
+  /**
+   * Pointers to what of a layout must be known for it, in the order of their letters; where several
+   * rules look for it, what each needs.
+   */
   public Set<String> needs() {
     Set<String> needs = new TreeSet<>(Needs.of(code));
-    Rules.all().stream().filter(r -> r.code() == code).forEach(r -> needs.addAll(r.needs()));
+    for (Rule rule : Rules.of(code)) {
+      needs.addAll(rule.stage().needs());
+      needs.addAll(rule.needs());
+    }
     return needs;
   }
 }

@@ -26,7 +26,6 @@ final class TensionUnusual extends Rule {
 
   @Override
   void look(Facts facts, Consumer<Finding> out) {
-
     Optional<Usual> usual = Usual.of(facts.layout().game());
     if (usual.isEmpty() || facts.layout().tension().isEmpty()) {
       return;

@@ -24,7 +24,6 @@ final class TensionWide extends Rule {
 
   @Override
   void look(Facts facts, Consumer<Finding> out) {
-
     facts
         .layout()
         .tension()

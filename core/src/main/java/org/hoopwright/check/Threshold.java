@@ -10,8 +10,15 @@ public enum Threshold {
       3.0, "mm", "our choice: sleeve and string take about 3 mm, so nearer holes would be one"),
   /** Widest gap between neighbouring holes, as a multiple of their side's usual gap. */
   HOLES_GAP(3.0, "times", "our choice: one hole that was not counted makes a gap of 2"),
+  /** How far from the inside of the hoop a hole's stated coordinates may be. */
+  OFF_HOOP(
+      12.0,
+      "mm",
+      "our choice: about the depth of a frame's wall, so that holes measured on the outside pass"),
   /** How far a hole or main may be from the mirror image of its twin. */
   MIRROR(6.0, "mm", "our choice: about half a mesh, more than anyone mismeasures"),
+  /** How far the middle of the hoop's inside length may be from the origin. */
+  HOOP_CENTRE(1.0, "mm", "our choice: about what a careful person measures with a rule"),
   /** How far the halves of an outline may be from mirror images. */
   HOOP_MIRROR(3.0, "mm", "our choice: twice what a careful person measures with a rule"),
   /** Longest hoop as a multiple of its width. */

@@ -22,7 +22,6 @@ final class TieOffFew extends Rule {
 
   @Override
   void look(Facts facts, Consumer<Finding> out) {
-
     List<HoleId> places = new ArrayList<>();
     for (Side side : Side.values()) {
       facts.ring().list(side).stream().filter(facts.bed()::knotPlace).forEach(places::add);

@@ -24,7 +24,6 @@ final class TieOffFull extends Rule {
 
   @Override
   void look(Facts facts, Consumer<Finding> out) {
-
     perEntry(
             facts,
             hole ->

@@ -19,7 +19,6 @@ final class TieOffNoAnchor extends Rule {
 
   @Override
   void look(Facts facts, Consumer<Finding> out) {
-
     TieOffFull.perEntry(facts, hole -> facts.bed().spansAt(hole).isEmpty())
         .forEach(
             (pointer, holes) ->

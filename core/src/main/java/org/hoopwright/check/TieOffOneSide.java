@@ -22,7 +22,6 @@ final class TieOffOneSide extends Rule {
 
   @Override
   void look(Facts facts, Consumer<Finding> out) {
-
     List<HoleId> left = new ArrayList<>();
     List<HoleId> right = new ArrayList<>();
     facts.layout().tieOff().stream()

@@ -192,9 +192,11 @@ public final class Finding {
       return this;
     }
 
-    /** A measure that it rests on. */
+    /** A measure that it rests on; one that is not finite is no fact, and the message tells. */
     public Builder fact(String name, double value, String unit) {
-      facts.add(new Fact(name, value, unit, false));
+      if (Double.isFinite(value)) {
+        facts.add(new Fact(name, value, unit, false));
+      }
       return this;
     }
 

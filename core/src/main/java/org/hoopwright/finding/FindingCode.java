@@ -228,9 +228,6 @@ public enum FindingCode {
   PATTERN_NOT_UNIFORM(
       "pattern-not-uniform", Severity.WARNING, "The pattern is not generally uniform."),
 
-  // The bench.
-  REPLAY_BREACH("replay-breach", Severity.ERROR, "The plan breaks a rule of the bench."),
-
   // A fault of ours.
   RULE_CRASHED("rule-crashed", Severity.ERROR, "A rule of Hoopwright's own crashed.");
 

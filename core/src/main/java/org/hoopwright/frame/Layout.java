@@ -15,9 +15,9 @@ import org.jspecify.annotations.Nullable;
  * What is drilled in a frame, what the frame's maker says about it, and what is worn or blocked.
  *
  * <p>A layout says exactly what a layout file says, lengths in {@link #units()}. It may be wrong:
- * {@link LayoutCheck} tells. Values that no layout could mean (a missing name, for instance) are
- * refused by the builder. Immutable; two layouts are equal when they state the same, wherever they
- * were read from: {@link #places()} does not count.
+ * the rules of {@code org.hoopwright.check} tell. Values that no layout could mean (a missing name,
+ * for instance) are refused by the builder. Immutable; two layouts are equal when they state the
+ * same, wherever they were read from: {@link #places()} does not count.
  *
  * <pre>{@code
  * Layout layout = Layout.builder("Willowbank teaching frame")

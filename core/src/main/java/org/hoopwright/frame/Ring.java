@@ -15,8 +15,7 @@ import org.hoopwright.geometry.Side;
  *
  * <p>Each side's holes from the head's middle to the throat's middle are its list; a hole's
  * <em>place</em> is its index there, from 0. Names that a layout states but that its counts do not
- * have are left out here ({@link LayoutCheck} reports them), so a ring can be made of any layout.
- * Immutable.
+ * have are left out here (a rule reports them), so a ring can be made of any layout. Immutable.
  */
 public final class Ring {
 

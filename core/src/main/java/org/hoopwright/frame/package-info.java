@@ -4,8 +4,8 @@
  *
  * <p>{@link org.hoopwright.frame.Layout} is the first of the four values of the pipeline layout →
  * bed → route → bench plan. It says just what a layout file says, in the file's own unit; {@link
- * org.hoopwright.frame.Ring} is what follows from it for each hole. {@link
- * org.hoopwright.frame.LayoutCheck} reports what is wrong with one.
+ * org.hoopwright.frame.Ring} is what follows from it for each hole. What is wrong with one is
+ * reported by the rules of {@code org.hoopwright.check}.
  *
  * <p>Whoever looks at the face has the head at the top; left and right are as seen. Holes are
  * numbered outwards from the long axis, at each end: {@code L7H} is the seventh hole left of the

@@ -11,8 +11,10 @@ import java.util.Optional;
 import java.util.Set;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import org.hoopwright.check.Checker;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.FindingCode;
+import org.hoopwright.finding.Findings;
 import org.hoopwright.frame.EachSide;
 import org.hoopwright.frame.HoleRef;
 import org.hoopwright.frame.Hoop;
@@ -175,7 +177,9 @@ class PatternInferenceTest {
     for (Layout one : List.of(layout, withoutSkip(layout))) {
       Inference inference = PatternInference.infer(one, 50_000);
       assertThat(inference.readings().size()).isLessThanOrEqualTo(PatternInference.MOST_READINGS);
-      assertThat(inference.findings().isEmpty()).isFalse(); // there is always something to say
+      if (!Findings.hasErrors(Checker.layout(one))) {
+        assertThat(inference.findings()).as("there is always something to say").isNotEmpty();
+      }
     }
   }
 

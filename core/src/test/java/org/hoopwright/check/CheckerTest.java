@@ -2,7 +2,7 @@ package org.hoopwright.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.HashSet;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -24,7 +24,7 @@ class CheckerTest {
   private static final Layout BOARD = LayoutGenerator.layout(Draw.from(7), 4, 8, Set.of());
 
   private static CheckReport check(Draft draft, Rule... rules) {
-    return Checker.check(draft, StatedAssignment.assign(draft.layout()), List.of(rules));
+    return Checker.check(draft, StatedAssignment::assign, List.of(rules));
   }
 
   /** A rule made up for a test. */
@@ -110,8 +110,7 @@ class CheckerTest {
   @Test
   void whereAnErrorLeavesNoBedTheRulesOnBedsSayWhichErrorItWas() {
     Layout layout = BOARD.toBuilder().mains(40).build();
-    CheckReport report =
-        Checker.check(Draft.whole(layout), StatedAssignment.assign(layout), Rules.all());
+    CheckReport report = Checker.check(Draft.whole(layout), StatedAssignment::assign, Rules.all());
 
     assertThat(report.silent())
         .anySatisfy(
@@ -123,21 +122,22 @@ class CheckerTest {
 
   @Test
   void rulesAreAskedAfterThoseTheyRestOn() {
-    Set<FindingCode> asked = new HashSet<>();
-    Set<FindingCode> own = new HashSet<>();
-    Rules.all().forEach(r -> own.add(r.code()));
-    assertThat(own).hasSameSizeAs(Rules.all());
+    List<Rule> before = new ArrayList<>();
     for (Rule rule : Rules.all()) {
-      assertThat(rule.after().stream().filter(own::contains)).allMatch(asked::contains);
-      asked.add(rule.code());
+      for (FindingCode code : rule.after()) {
+        assertThat(before).as("%s after %s", rule.code(), code).containsAll(Rules.of(code));
+      }
+      assertThat(before)
+          .as("stages in their order")
+          .allMatch(r -> r.stage().compareTo(rule.stage()) <= 0);
+      before.add(rule);
     }
   }
 
   @Property(tries = 500)
   void noRuleCrashesHoweverHostileTheLayout(@ForAll long seed) {
     Layout layout = HostileLayouts.of(Draw.from(seed));
-    CheckReport report =
-        Checker.check(Draft.whole(layout), StatedAssignment.assign(layout), Rules.all());
+    CheckReport report = Checker.check(Draft.whole(layout), StatedAssignment::assign, Rules.all());
     assertThat(report.findings())
         .extracting(Finding::code)
         .doesNotContain(FindingCode.RULE_CRASHED);
@@ -151,7 +151,7 @@ class CheckerTest {
   }
 
   private static List<FindingCode> kinds(Layout layout) {
-    return Checker.layout(Draft.whole(layout), StatedAssignment.assign(layout)).stream()
+    return Checker.bed(layout, StatedAssignment::assign).findings().stream()
         .map(Finding::code)
         .filter(c -> c != FindingCode.SHARED_CHOICE)
         .toList();

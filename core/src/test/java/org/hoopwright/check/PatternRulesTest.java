@@ -11,7 +11,6 @@ import java.util.TreeSet;
 import org.hoopwright.bed.StatedAssignment;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.FindingCode;
-import org.hoopwright.frame.Draft;
 import org.hoopwright.frame.EachSide;
 import org.hoopwright.frame.Game;
 import org.hoopwright.frame.Layout;
@@ -43,7 +42,7 @@ class PatternRulesTest {
 
   private static Set<String> sources(Layout layout, FindingCode code) {
     Set<String> sources = new TreeSet<>();
-    for (Finding f : Checker.layout(Draft.whole(layout), StatedAssignment.assign(layout))) {
+    for (Finding f : Checker.bed(layout, StatedAssignment::assign).findings()) {
       if (f.code() == code) {
         sources.add(f.source().orElseThrow());
       }

@@ -17,7 +17,7 @@ import org.hoopwright.finding.Findings;
 import org.hoopwright.finding.Place;
 import org.hoopwright.finding.Severity;
 import org.hoopwright.frame.Draft;
-import org.hoopwright.frame.LayoutCheck;
+import org.hoopwright.frame.Limits;
 import org.hoopwright.patterns.json.JsonNode;
 import org.hoopwright.patterns.json.JsonNode.ArrayNode;
 import org.hoopwright.patterns.json.JsonNode.ObjectNode;
@@ -178,7 +178,7 @@ class DraftTest {
    * that count may say more of them.
    */
   private static boolean comparable(String text) {
-    return read(text).layout().map(LayoutCheck::countsSound).orElse(false);
+    return read(text).layout().map(Limits::countsSound).orElse(false);
   }
 
   /** Beside errors there is no bed, and a draft that lost the error may have one: errors only. */

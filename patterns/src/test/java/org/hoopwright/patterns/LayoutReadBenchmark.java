@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
-import org.hoopwright.Hoopwright;
 import org.hoopwright.bed.HolePositions;
+import org.hoopwright.bed.StatedAssignment;
 import org.hoopwright.check.CheckReport;
 import org.hoopwright.check.Checker;
 import org.hoopwright.finding.Finding;
@@ -96,7 +96,7 @@ public class LayoutReadBenchmark {
   @Benchmark
   public List<Finding> readAndCheckLayout() throws UnreadableFile {
     Draft draft = LayoutReader.read("frame.json", file).draft().orElseThrow();
-    return Checker.layout(draft, Hoopwright.assign(draft.layout()));
+    return Checker.bed(draft.layout(), StatedAssignment::assign).findings();
   }
 
   /** As the command does it: with its routes. */

@@ -9,12 +9,12 @@ import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.domains.Domain;
+import org.hoopwright.check.Checker;
 import org.hoopwright.finding.Severity;
 import org.hoopwright.frame.EachSide;
 import org.hoopwright.frame.HoleId;
 import org.hoopwright.frame.Hoop;
 import org.hoopwright.frame.Layout;
-import org.hoopwright.frame.LayoutCheck;
 import org.hoopwright.frame.StringOffsets;
 import org.hoopwright.geometry.Side;
 import org.hoopwright.testing.Draw;
@@ -51,7 +51,7 @@ class LayoutWriterTest {
   @Property(tries = 300)
   void andSoForLayoutsThatSayEverything(@ForAll long seed) {
     Layout layout = LayoutDetails.any(Draw.from(seed)).orElseThrow();
-    assertThat(LayoutCheck.check(layout)).noneMatch(f -> f.severity() == Severity.ERROR);
+    assertThat(Checker.layout(layout)).noneMatch(f -> f.severity() == Severity.ERROR);
     comesBack(layout);
   }
 

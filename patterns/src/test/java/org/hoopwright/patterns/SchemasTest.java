@@ -23,9 +23,9 @@ import org.hoopwright.bench.Job;
 import org.hoopwright.bench.MachineClampKind;
 import org.hoopwright.bench.StringAtHand;
 import org.hoopwright.bench.Tensioner;
+import org.hoopwright.check.Checker;
 import org.hoopwright.finding.Findings;
 import org.hoopwright.frame.Layout;
-import org.hoopwright.frame.LayoutCheck;
 import org.hoopwright.geometry.Side;
 import org.hoopwright.testing.Draw;
 import org.hoopwright.testing.LayoutDetails;
@@ -174,7 +174,7 @@ class SchemasTest {
     List<Error> errors = errors(text);
     if (!readable) {
       assertThat(errors).as("the reader says %s of %s", result.findings(), text).isNotEmpty();
-    } else if (result.layout().map(LayoutCheck::check).filter(Findings::hasErrors).isEmpty()) {
+    } else if (result.layout().map(Checker::layout).filter(Findings::hasErrors).isEmpty()) {
       assertThat(errors).as("the reader reads %s", text).isEmpty();
     }
   }

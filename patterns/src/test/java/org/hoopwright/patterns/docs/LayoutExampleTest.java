@@ -5,10 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.hoopwright.bed.Assignment;
 import org.hoopwright.bed.StatedAssignment;
+import org.hoopwright.check.Checker;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.FindingCode;
 import org.hoopwright.frame.Layout;
-import org.hoopwright.frame.LayoutCheck;
 import org.hoopwright.patterns.LayoutReader;
 import org.hoopwright.patterns.ReadResult;
 import org.hoopwright.route.RouteRequest;
@@ -37,7 +37,7 @@ class LayoutExampleTest {
   void isCleanAndHasRoutes() throws Exception {
     Layout layout = read(example());
     Assignment assignment = StatedAssignment.assign(layout);
-    assertThat(LayoutCheck.check(layout)).isEmpty();
+    assertThat(Checker.layout(layout)).isEmpty();
     assertThat(assignment.findings()).isEmpty();
     assertThat(RouteSearch.search(assignment.bed().orElseThrow(), RouteRequest.defaults()).best())
         .isPresent();

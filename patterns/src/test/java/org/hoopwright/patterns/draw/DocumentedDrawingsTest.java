@@ -5,17 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.hoopwright.bed.StatedAssignment;
 import org.hoopwright.bench.BenchPlan;
+import org.hoopwright.check.Checker;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.frame.HoleRef;
 import org.hoopwright.frame.Layout;
-import org.hoopwright.frame.LayoutCheck;
 import org.hoopwright.patterns.Samples;
 import org.junit.jupiter.api.Test;
 
@@ -41,8 +40,7 @@ class DocumentedDrawingsTest {
         Samples.layout("willowbank-100").toBuilder()
             .blocked(List.of(HoleRef.of("L7H"), HoleRef.of("R4T")))
             .build();
-    List<Finding> findings = new ArrayList<>(LayoutCheck.check(wrong));
-    findings.addAll(StatedAssignment.assign(wrong).findings());
+    List<Finding> findings = Checker.bed(wrong, StatedAssignment::assign).findings();
     all.put(
         "findings.svg", Drawing.layout(wrong, DrawingOptions.builder().findings(findings).build()));
     return all;

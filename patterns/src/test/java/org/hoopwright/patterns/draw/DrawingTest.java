@@ -3,7 +3,6 @@ package org.hoopwright.patterns.draw;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -13,10 +12,10 @@ import org.hoopwright.bed.Bed;
 import org.hoopwright.bed.Span;
 import org.hoopwright.bed.StatedAssignment;
 import org.hoopwright.bench.BenchPlan;
+import org.hoopwright.check.Checker;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.frame.HoleId;
 import org.hoopwright.frame.Layout;
-import org.hoopwright.frame.LayoutCheck;
 import org.hoopwright.geometry.Point;
 import org.hoopwright.geometry.Side;
 import org.hoopwright.route.Route;
@@ -63,8 +62,7 @@ class DrawingTest {
   }
 
   private static DrawingOptions withFindings(Layout layout) {
-    List<Finding> findings = new ArrayList<>(LayoutCheck.check(layout));
-    findings.addAll(StatedAssignment.assign(layout).findings());
+    List<Finding> findings = Checker.bed(layout, StatedAssignment::assign).findings();
     return DrawingOptions.builder().findings(findings).build();
   }
 

@@ -1,4 +1,4 @@
-package org.hoopwright.frame;
+package org.hoopwright.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.hoopwright.testing.Willowbank.both;
@@ -9,10 +9,20 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.hoopwright.finding.Finding;
+import org.hoopwright.finding.FindingCode;
 import org.hoopwright.finding.Place;
 import org.hoopwright.finding.Places;
+import org.hoopwright.finding.Severity;
+import org.hoopwright.frame.EachSide;
+import org.hoopwright.frame.HoleId;
+import org.hoopwright.frame.HoleRef;
+import org.hoopwright.frame.Hoop;
+import org.hoopwright.frame.Layout;
+import org.hoopwright.frame.LayoutBuilder;
+import org.hoopwright.frame.StringOffsets;
 import org.hoopwright.geometry.Point;
 import org.hoopwright.testing.Willowbank;
 import org.hoopwright.units.ForceUnit;
@@ -22,10 +32,21 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
-class LayoutCheckTest {
+/** The rules on what a layout states, but for those that judge what is usual. */
+class LayoutRulesTest {
+
+  private static final Set<FindingCode> MILD =
+      Set.of(FindingCode.HOLE_TWICE, FindingCode.HOOP_OFF_CENTRE, FindingCode.FRAME_BELOW_HOOP);
+
+  /** Errors, and warnings of those kinds that are no judgement of what is usual. */
+  private static List<Finding> check(Layout layout) {
+    return Checker.layout(layout).stream()
+        .filter(f -> f.severity() == Severity.ERROR || MILD.contains(f.code()))
+        .toList();
+  }
 
   private static List<String> check(LayoutBuilder builder) {
-    List<Finding> findings = LayoutCheck.check(builder.build());
+    List<Finding> findings = check(builder.build());
     assertThat(findings)
         .allSatisfy(
             f -> {
@@ -289,7 +310,7 @@ class LayoutCheckTest {
                         "/holes/tieOff/1", entry,
                         "/crosses/first/1", right)))
             .build();
-    assertThat(LayoutCheck.check(layout))
+    assertThat(check(layout))
         .extracting(f -> f.pointer() + " " + f.place().map(Place::column).orElse(0))
         .containsExactly("/holes/tieOff/1 12", "/crosses/first 0");
   }
@@ -303,13 +324,13 @@ class LayoutCheckTest {
             .frame(27, 10.3)
             .hoop(new Hoop.Superellipse(13, 9.75, 2.1))
             .build();
-    assertThat(LayoutCheck.check(inches)).isEmpty();
+    assertThat(check(inches)).isEmpty();
   }
 
   @Test
   void messagesAreSentences() {
     Layout layout = Willowbank.hundred().tieOff("99H").bore(Map.of(HoleRef.of("6T"), 1)).build();
-    assertThat(LayoutCheck.check(layout))
+    assertThat(check(layout))
         .extracting(Finding::message)
         .containsExactlyInAnyOrder("Holes L99H and R99H do not exist: 18 are counted at the head.");
   }

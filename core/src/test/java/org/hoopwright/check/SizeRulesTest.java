@@ -1,4 +1,4 @@
-package org.hoopwright.frame;
+package org.hoopwright.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -6,15 +6,19 @@ import java.util.ArrayList;
 import java.util.List;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.FindingCode;
+import org.hoopwright.frame.Game;
+import org.hoopwright.frame.Hoop;
+import org.hoopwright.frame.Layout;
+import org.hoopwright.frame.LayoutBuilder;
 import org.hoopwright.geometry.Point;
 import org.hoopwright.testing.Willowbank;
 import org.hoopwright.units.LengthUnit;
 import org.junit.jupiter.api.Test;
 
-class RuleSizesTest {
+class SizeRulesTest {
 
   private static List<Finding> rules(LayoutBuilder builder) {
-    return LayoutCheck.check(builder.at(java.util.Map.of()).build()).stream()
+    return Checker.layout(builder.at(java.util.Map.of()).build()).stream()
         .filter(f -> f.code() == FindingCode.RULE_SIZE)
         .toList();
   }
