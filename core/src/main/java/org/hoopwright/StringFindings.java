@@ -20,17 +20,18 @@ final class StringFindings {
       switch (need.verdict()) {
         case SHORT ->
             findings.add(
-                Finding.of(FindingCode.STRING_SHORT)
+                finding(FindingCode.STRING_SHORT, need)
                     .message(
                         needs(plan, need)
                             + ": at least "
                             + mm(Math.ceil(need.leastMm() - need.atHandMm()))
                             + " too little.")
+                    .fact("missing", Math.ceil(need.leastMm() - need.atHandMm()), "mm")
                     .fix("Take a longer set, or a route that needs less string.")
                     .build());
         case TIGHT ->
             findings.add(
-                Finding.of(FindingCode.STRING_TIGHT)
+                finding(FindingCode.STRING_TIGHT, need)
                     .message(needs(plan, need) + ", which may just be enough.")
                     .fix(
                         "Waste nothing at knots and tensioner, measure the short end, or take a"
@@ -40,6 +41,13 @@ final class StringFindings {
       }
     }
     return findings;
+  }
+
+  private static Finding.Builder finding(FindingCode code, StringNeed need) {
+    return Finding.of(code)
+        .fact("least", Math.ceil(need.leastMm()), "mm")
+        .fact("most", Math.ceil(need.mostMm()), "mm")
+        .fact("atHand", Math.floor(need.atHandMm()), "mm");
   }
 
   private static String needs(BenchPlan plan, StringNeed need) {

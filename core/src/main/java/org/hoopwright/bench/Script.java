@@ -205,6 +205,7 @@ final class Script {
     return Finding.of(FindingCode.CLAMP_AWAY)
         .about(span)
         .about(near)
+        .fact("away", distance, "mm")
         .message(
             "%s sits %s from %s on %s, beyond %s; %s."
                 .formatted(

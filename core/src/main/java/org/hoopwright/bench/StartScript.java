@@ -73,15 +73,17 @@ final class StartScript {
     double half = script.job.mainsTension(layout).newtons() / 2;
     ClampRating.Verdict verdict = bench.startingClampRating(string).verdict(half, half);
     if (verdict == ClampRating.Verdict.SLIPS || verdict == ClampRating.Verdict.MAY_SLIP) {
+      Force slipped = bench.startingClampRating(string).slippedFrom().orElseThrow();
       script.findings.add(
           Finding.of(FindingCode.START_CLAMP_SLIPS)
               .message(
                   "The starting clamp has let this string go at "
-                      + Say.force(
-                          bench.startingClampRating(string).slippedFrom().orElseThrow(), layout)
+                      + Say.force(slipped, layout)
                       + " and would have to hold "
                       + Say.force(Force.ofNewtons(half), layout)
                       + ", so the mains start with both machine clamps.")
+              .fact("slipped", slipped.newtons(), "N")
+              .fact("load", half, "N")
               .fix("Clean its jaws, with what its maker allows, and test it again.")
               .build());
       return StartMethod.DOUBLED_CLAMP;

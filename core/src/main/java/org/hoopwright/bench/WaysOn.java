@@ -221,6 +221,7 @@ public final class WaysOn {
                 .message(
                     "What is left of the long end, about %s, is enough for the crosses."
                         .formatted(Say.mm(rest.getAsDouble() - Lengths.KNOT_TAIL_MM)))
+                .fact("left", rest.getAsDouble() - Lengths.KNOT_TAIL_MM, "mm")
                 .fix("Cut it off after the knot and use it.")
                 .build());
         continue;
@@ -236,6 +237,8 @@ public final class WaysOn {
         .message(
             "About %s are left for the knot of the %s end; usual are %s."
                 .formatted(Say.mm(mm), end.word(), Say.mm(USUAL_KNOT_MM)))
+        .fact("left", mm, "mm")
+        .fact("usual", USUAL_KNOT_MM, "mm")
         .fix("Tie it with pliers or with a scrap of string joined to the tail.")
         .build();
   }

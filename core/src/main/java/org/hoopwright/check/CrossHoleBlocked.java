@@ -47,6 +47,7 @@ final class CrossHoleBlocked extends Rule {
                                 holes.size() == 1 ? "is" : "are"))
                     .at(pointer, layout.places())
                     .about(holes)
+                    .fact("holes", holes.size())
                     .build()));
   }
 }

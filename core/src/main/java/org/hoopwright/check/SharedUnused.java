@@ -45,6 +45,7 @@ final class SharedUnused extends Rule {
                                 holes.size() == 1 ? "carries" : "carry"))
                     .at(pointer, facts.layout().places())
                     .about(holes)
+                    .fact("holes", holes.size())
                     .build()));
   }
 }

@@ -41,6 +41,8 @@ final class TensionWide extends Rule {
                                     Say.number(t.min()),
                                     t.unit().symbol()))
                         .at("/tension", facts.layout().places())
+                        .fact("most", t.max(), t.unit().symbol())
+                        .fact("least", t.min(), t.unit().symbol())
                         .fact("ratio", t.max() / t.min(), "")
                         .fix("Check both numbers; one may be in another unit.")
                         .build()));

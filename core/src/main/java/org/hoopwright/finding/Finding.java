@@ -192,9 +192,9 @@ public final class Finding {
       return this;
     }
 
-    /** A measure that it rests on; one that is not finite is no fact, and the message tells. */
+    /** A measure that it rests on; one beyond all measure is no fact, and the message tells. */
     public Builder fact(String name, double value, String unit) {
-      if (Double.isFinite(value)) {
+      if (Math.abs(value) < Fact.BEYOND) {
         facts.add(new Fact(name, value, unit, false));
       }
       return this;

@@ -136,13 +136,18 @@ final class ClampJudge {
                 + " and has let this string go at "
                 + shown(c.rating().slippedFrom().map(Force::newtons).orElse(0.0), unit)
                 + ".")
+        .fact("step", c.worstStep())
+        .fact("peak", c.peak().newtons().high(), "N")
+        .fact("slipped", c.rating().slippedFrom().map(Force::newtons).orElse(0.0), "N")
         .fix(fix)
         .build();
   }
 
   private static Finding untested(ClampJudgement c, ForceUnit unit) {
-    return Finding.of(FindingCode.CLAMP_UNTESTED)
-        .about(c.worstSpan())
+    Finding.Builder finding = Finding.of(FindingCode.CLAMP_UNTESTED).about(c.worstSpan());
+    finding.fact("step", c.peak().step()).fact("peak", c.peak().newtons().high(), "N");
+    c.rating().heldUpTo().ifPresent(h -> finding.fact("held", h.newtons(), "N"));
+    return finding
         .message(
             name(c)
                 + " bears as much as "

@@ -52,6 +52,7 @@ final class NeighbourJudge {
                     ", ",
                     neighbours(plan.bed(), set.span()).stream().map(SpanId::toString).toList())
                 + ".")
+        .fact("step", step)
         .fix("Back it up with a starting clamp outside until a neighbour has been pulled.")
         .build();
   }

@@ -143,6 +143,29 @@ class CheckerTest {
         .doesNotContain(FindingCode.RULE_CRASHED);
   }
 
+  // A number that no frame has may be too great to be a fact.
+  private static final Set<FindingCode> BEYOND_MEASURE =
+      Set.of(
+          FindingCode.NUMBER_RANGE,
+          FindingCode.TENSION_RANGE,
+          FindingCode.HOOP_SHAPE,
+          FindingCode.OFFSET_OUTSIDE);
+
+  /** Every number of a message is there for programs too. */
+  @Property(tries = 500)
+  void whatAMessageCountsOrMeasuresIsAFact(@ForAll long seed) {
+    Layout layout = HostileLayouts.of(Draw.from(seed));
+    for (Finding f : Checker.bed(layout, StatedAssignment::assign).findings()) {
+      String numbers = f.message().replaceAll("\\b([LRX]\\d+[HT]?|\\d+[HT])\\b", "");
+      if (numbers.matches(".*\\d.*") && !BEYOND_MEASURE.contains(f.code())) {
+        assertThat(f.facts()).as("%s", f).isNotEmpty();
+      }
+      assertThat(f.facts())
+          .as("%s", f)
+          .allMatch(fact -> fact.whole() || Math.abs(fact.value()) < 1e9);
+    }
+  }
+
   @Property(tries = 200)
   void mirroredLayoutsHaveTheSameKindsOfFindings(@ForAll long seed) {
     Layout layout = LayoutGenerator.any(Draw.from(seed));

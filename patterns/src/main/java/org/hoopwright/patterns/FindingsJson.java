@@ -113,7 +113,7 @@ public final class FindingsJson {
   }
 
   private static double rounded(double value) {
-    return Double.isFinite(value) && Math.abs(value) < 1e9 ? Math.rint(value * 1000) / 1000 : 0;
+    return Math.rint(value * 1000) / 1000;
   }
 
   private static Map<String, Object> step(PatchStep step) {
