@@ -1,12 +1,12 @@
 /**
- * The rules that a layout is checked by, beyond what reading it and laying its strings must report
- * anyway.
+ * The rules that a layout is checked by: whatever can be said by looking alone, at the layout, at
+ * its bed or at its best route.
  *
- * <p>{@link org.hoopwright.check.Checker} runs the checks of the layout itself, the assignment, the
- * search for routes and every {@link org.hoopwright.check.Rule}. A rule is one small class; {@link
- * org.hoopwright.check.Rules} lists them. {@link org.hoopwright.check.RuleBook} explains every
- * finding that there is, with an example. What counts as too much or too little is a named {@link
- * org.hoopwright.check.Threshold}.
+ * <p>A rule is one small class, a {@link org.hoopwright.check.Rule}; {@link
+ * org.hoopwright.check.Rules} lists them. {@link org.hoopwright.check.Checker} asks them, and has
+ * the work done between: laying strings and searching routes, which report what they find by the
+ * way. {@link org.hoopwright.check.RuleBook} explains every finding that there is, with an example.
+ * What counts as too much or too little is a named {@link org.hoopwright.check.Threshold}.
  */
 @NullMarked
 package org.hoopwright.check;
