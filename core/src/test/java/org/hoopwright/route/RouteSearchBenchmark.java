@@ -8,6 +8,7 @@ import org.hoopwright.bed.StatedAssignment;
 import org.hoopwright.frame.Direction;
 import org.hoopwright.frame.End;
 import org.hoopwright.testing.BruteForceRoutes.Found;
+import org.hoopwright.testing.ChocoRoutes;
 import org.hoopwright.testing.Draw;
 import org.hoopwright.testing.LayoutGenerator;
 import org.hoopwright.testing.Willowbank;

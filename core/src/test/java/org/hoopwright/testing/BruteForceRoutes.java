@@ -102,14 +102,13 @@ public final class BruteForceRoutes {
   }
 
   /**
-   * Every way to tie an order of passes that was found elsewhere.
+   * Whether an order of passes that was found elsewhere can be tied at all.
    *
    * @param bed the bed
    * @param request what is asked
    * @param order the order; its knots, starting clamp and time order are not looked at
-   * @return the order with knots, once for each way
    */
-  public static List<Found> knotted(Bed bed, RouteRequest request, Found order) {
+  public static boolean canBeKnotted(Bed bed, RouteRequest request, Found order) {
     Reading r =
         new Reading(
             bed,
@@ -119,9 +118,9 @@ public final class BruteForceRoutes {
             order.shortSide,
             order.shortOpening,
             order.longOpening);
-    List<Found> all = new ArrayList<>();
-    tie(r, order.shortPasses, order.longPasses, order.crossPasses, all);
-    return all;
+    List<Found> first = new ArrayList<>();
+    tie(r, order.shortPasses, order.longPasses, order.crossPasses, first, 1);
+    return !first.isEmpty();
   }
 
   private static boolean wanted(Reading r) {
@@ -253,12 +252,12 @@ public final class BruteForceRoutes {
     for (List<Pass> s : trails(r, r.shortSide, r.shortOpening, byShort)) {
       for (List<Pass> l : trails(r, r.shortSide.other(), r.longOpening, byLong)) {
         if (bySecond.isEmpty()) {
-          tie(r, s, l, List.of(), all);
+          tie(r, s, l, List.of(), all, Integer.MAX_VALUE);
         } else {
           for (HoleId from :
               List.of(r.bed.span(bySecond.get(0)).from(), r.bed.span(bySecond.get(0)).to())) {
             for (List<Pass> x : onwards(r, List.of(pass(r, bySecond.get(0), from)), bySecond, 1)) {
-              tie(r, s, l, x, all);
+              tie(r, s, l, x, all, Integer.MAX_VALUE);
             }
           }
         }
@@ -341,7 +340,9 @@ public final class BruteForceRoutes {
             });
   }
 
-  private static void tie(Reading r, List<Pass> s, List<Pass> l, List<Pass> x, List<Found> all) {
+  /** Adds the ways to tie an order until there are so many. */
+  private static void tie(
+      Reading r, List<Pass> s, List<Pass> l, List<Pass> x, List<Found> all, int most) {
     for (Tie shortTie : ties(r, s.get(s.size() - 1), /* clamped= */ false)) {
       for (Tie longTie : ties(r, l.get(l.size() - 1), /* clamped= */ false)) {
         if (x.isEmpty()) {
@@ -360,6 +361,9 @@ public final class BruteForceRoutes {
                             Optional.empty())));
         for (Tie start : starts) {
           for (Tie finish : ties(r, x.get(x.size() - 1), /* clamped= */ false)) {
+            if (all.size() >= most) {
+              return;
+            }
             keep(r, s, l, x, List.of(shortTie, longTie, start, finish), all);
           }
         }
