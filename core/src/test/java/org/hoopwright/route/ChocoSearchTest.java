@@ -8,10 +8,10 @@ import java.util.Set;
 import org.hoopwright.bed.Bed;
 import org.hoopwright.frame.Direction;
 import org.hoopwright.frame.End;
-import org.hoopwright.testing.ChocoComparison;
 import org.hoopwright.testing.Draw;
 import org.hoopwright.testing.LayoutGenerator;
 import org.hoopwright.testing.LayoutGenerator.Feature;
+import org.hoopwright.testing.SearchComparison;
 import org.hoopwright.testing.Willowbank;
 import org.junit.jupiter.api.Test;
 
@@ -25,7 +25,7 @@ class ChocoSearchTest {
 
   /** Compares the set of orders and the best route; how many orders there are. */
   private static int compare(Bed bed, RouteRequest request) {
-    ChocoComparison.Outcome outcome = ChocoComparison.compare(bed, request);
+    SearchComparison.Outcome outcome = SearchComparison.compare(bed, request);
     assertThat(outcome.differences()).isEmpty();
     return outcome.orders();
   }

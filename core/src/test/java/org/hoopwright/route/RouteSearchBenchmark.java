@@ -7,8 +7,6 @@ import org.hoopwright.bed.Bed;
 import org.hoopwright.bed.StatedAssignment;
 import org.hoopwright.frame.Direction;
 import org.hoopwright.frame.End;
-import org.hoopwright.testing.BruteForceRoutes.Found;
-import org.hoopwright.testing.ChocoRoutes;
 import org.hoopwright.testing.Draw;
 import org.hoopwright.testing.LayoutGenerator;
 import org.hoopwright.testing.Willowbank;
@@ -26,8 +24,8 @@ import org.openjdk.jmh.annotations.Warmup;
 
 /**
  * How long a search takes, its model included, from a bed to the best route or to all of them, with
- * knots, covered holes and doubled runs in the ranking. The constraint solver beside it finds the
- * orders of passes alone, without knots and cost, so that the ratio flatters it.
+ * knots, covered holes and doubled runs in the ranking. {@link RouteBaselineBenchmark} asks the
+ * same of others, {@link RouteBenchmarkReport} puts both side by side.
  */
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
@@ -37,7 +35,8 @@ import org.openjdk.jmh.annotations.Warmup;
 @Measurement(iterations = 5, time = 1)
 public class RouteSearchBenchmark {
 
-  private static final RouteRequest ONE_PIECE =
+  /** What is asked: one piece, from one end, in one direction. */
+  static final RouteRequest ONE_PIECE =
       RouteRequest.builder()
           .pieces(1)
           .mainsStart(End.THROAT)
@@ -56,7 +55,7 @@ public class RouteSearchBenchmark {
     bed = bed(size);
   }
 
-  private static Bed bed(String size) {
+  static Bed bed(String size) {
     String[] counts = size.split("x", -1);
     int mains = Integer.parseInt(counts[0]);
     int crosses = Integer.parseInt(counts[1]);
@@ -82,11 +81,5 @@ public class RouteSearchBenchmark {
       covered += ranked.route().measures().covered();
     }
     return covered;
-  }
-
-  /** Orders of passes by a constraint solver; slow on large frames. */
-  @Benchmark
-  public List<Found> chocoOrders() {
-    return ChocoRoutes.orders(bed, ONE_PIECE);
   }
 }

@@ -61,10 +61,10 @@ final class ChocoCost {
   /** The cost, most important first. */
   final IntVar[] cost;
 
-  ChocoCost(ChocoReading reading) {
-    r = reading;
+  ChocoCost(Openings openings) {
+    r = new ChocoReading(openings);
     runs = new ChocoRuns(r.bed);
-    opening = new ChocoOpening(r, runs);
+    opening = new ChocoOpening(r.openings, runs);
     arcs();
     q = new ChocoSequence(model, r, Optional.of(runs));
     two =
@@ -75,7 +75,7 @@ final class ChocoCost {
     cost =
         new IntVar[] {
           makersWishesMissed(),
-          model.intVar(r.direction == Direction.HEAD_TO_THROAT ? 0 : 1),
+          model.intVar(r.openings.direction == Direction.HEAD_TO_THROAT ? 0 : 1),
           departures(),
           covered(),
           doubled(),
@@ -83,11 +83,6 @@ final class ChocoCost {
           longestRun(),
           stringMm()
         };
-  }
-
-  /** Whether of mirror images the one counts whose crosses start on the side that is asked for. */
-  static boolean startSideDecides(Layout layout) {
-    return layout.startSide().isPresent() && layout.shortSide().isEmpty();
   }
 
   /** A solver that tries the sequence in time order, then the knots. */
@@ -194,13 +189,13 @@ final class ChocoCost {
               BoolVar fromRight = sense(2 * r.crossItem(0) + 1);
               BoolVar wrong = side == Side.LEFT ? fromRight : fromRight.not();
               missed.add(wrong);
-              if (r.bed.symmetric() && startSideDecides(layout)) {
+              if (r.bed.symmetric() && Openings.startSideDecides(layout)) {
                 model.arithm(wrong, "=", 0).post(); // else its mirror image is meant
               }
             });
     int constant =
-        (layout.direction().orElse(r.direction) != r.direction ? 1 : 0)
-            + (layout.shortSide().orElse(r.shortSide) != r.shortSide ? 1 : 0);
+        (layout.direction().orElse(r.openings.direction) != r.openings.direction ? 1 : 0)
+            + (layout.shortSide().orElse(r.openings.shortSide) != r.openings.shortSide ? 1 : 0);
     return plus(missed, constant);
   }
 

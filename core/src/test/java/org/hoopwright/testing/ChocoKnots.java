@@ -146,7 +146,7 @@ final class ChocoKnots {
               for (int i = 0; i < n; i++) {
                 Tie t = ties.get(i);
                 if (r.bed.ring().runAllowed(from, t.hole)
-                    && r.apart(from, t.hole) <= r.request.knotLimit()
+                    && r.openings.apart(from, t.hole) <= r.request.knotLimit()
                     && !t.anchor.equals(r.pass(c).span())) {
                   int id = runs.id(from, t.hole);
                   tuples.add(c, i, id);

@@ -24,7 +24,7 @@ final class ChocoOpening {
   /** All string that no choice changes: spans, passages, centre loop, runs of the openings. */
   double mm;
 
-  ChocoOpening(ChocoReading r, ChocoRuns numbers) {
+  ChocoOpening(Openings r, ChocoRuns numbers) {
     Span left = r.bed.mains(Side.LEFT).get(0);
     Span right = r.bed.mains(Side.RIGHT).get(0);
     mm =

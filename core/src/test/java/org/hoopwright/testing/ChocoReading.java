@@ -8,15 +8,11 @@ import org.hoopwright.bed.Bed;
 import org.hoopwright.bed.Span;
 import org.hoopwright.bed.SpanId;
 import org.hoopwright.frame.Direction;
-import org.hoopwright.frame.End;
-import org.hoopwright.frame.HoleId;
-import org.hoopwright.geometry.Side;
 import org.hoopwright.route.Pass;
 import org.hoopwright.route.RouteRequest;
 
 /**
- * What is settled before a constraint solver begins: start end, direction, short side, openings;
- * and the names that the model has for the rest.
+ * The names that a constraint model has for what is strung after given openings.
  *
  * <p>Items are what is put in a sequence: three marks, late mains, crosses in their order. A code
  * is twice an item, plus one for a span that is run against its own sense.
@@ -37,107 +33,28 @@ final class ChocoReading {
 
   final Bed bed;
   final RouteRequest request;
-  final End start;
-  final Direction direction;
-  final Side shortSide;
-  final int shortOpening;
-  final int longOpening;
-  final List<Pass> shortOpens;
-  final List<Pass> longOpens;
+  final Openings openings;
   final int crosses;
   final int late;
   private final List<Span> spans = new ArrayList<>(); // late mains, then crosses in their order
 
-  private ChocoReading(
-      Bed bed,
-      RouteRequest request,
-      End start,
-      Direction direction,
-      Side shortSide,
-      int shortOpening,
-      int longOpening) {
-    this.bed = bed;
-    this.request = request;
-    this.start = start;
-    this.direction = direction;
-    this.shortSide = shortSide;
-    this.shortOpening = shortOpening;
-    this.longOpening = longOpening;
-    shortOpens = opening(shortSide, shortOpening);
-    longOpens = opening(shortSide.other(), longOpening);
+  ChocoReading(Openings openings) {
+    this.openings = openings;
+    bed = openings.bed;
+    request = openings.request;
     crosses = bed.crossCount();
     int n = bed.mainsPerSide();
-    if (shortOpening < n) {
-      spans.add(bed.mains(shortSide).get(n - 1));
+    if (openings.shortOpening < n) {
+      spans.add(bed.mains(openings.shortSide).get(n - 1));
     }
-    if (longOpening < n) {
-      spans.add(bed.mains(shortSide.other()).get(n - 1));
+    if (openings.longOpening < n) {
+      spans.add(bed.mains(openings.shortSide.other()).get(n - 1));
     }
     late = spans.size();
+    boolean down = openings.direction == Direction.HEAD_TO_THROAT;
     for (int i = 0; i < crosses; i++) {
-      spans.add(bed.crosses().get(direction == Direction.HEAD_TO_THROAT ? i : crosses - 1 - i));
+      spans.add(bed.crosses().get(down ? i : crosses - 1 - i));
     }
-  }
-
-  /** All readings whose opening mains can be strung, plain ones first. */
-  static List<ChocoReading> all(Bed bed, RouteRequest request) {
-    List<ChocoReading> all = new ArrayList<>();
-    int n = bed.mainsPerSide();
-    if (n < 2 || bed.crossCount() < 2) {
-      return all;
-    }
-    int least = n >= 4 && bed.crossCount() >= 5 ? n - 1 : n;
-    for (int out = 0; out <= 2 * (n - least); out++) {
-      for (Direction direction : Direction.values()) {
-        for (End start : End.values()) {
-          for (Side side : Side.values()) {
-            for (int s = n; s >= least; s--) {
-              int l = 2 * n - out - s;
-              if (l >= least
-                  && l <= n
-                  && request.mainsStart().orElse(start) == start
-                  && bed.layout().mainsStart().orElse(start) == start
-                  && request.direction().orElse(direction) == direction) {
-                all.add(new ChocoReading(bed, request, start, direction, side, s, l));
-              }
-            }
-          }
-        }
-      }
-    }
-    all.removeIf(r -> !r.trail(r.shortOpens) || !r.trail(r.longOpens) || r.goesRoundForbidden());
-    return all;
-  }
-
-  private List<Pass> opening(Side side, int count) {
-    List<Pass> passes = new ArrayList<>();
-    for (int k = 0; k < count; k++) {
-      Span main = bed.mains(side).get(k);
-      boolean down = (k % 2 == 0) == (start == End.HEAD);
-      passes.add(
-          down
-              ? new Pass(main.id(), main.from(), main.to())
-              : new Pass(main.id(), main.to(), main.from()));
-    }
-    return passes;
-  }
-
-  private boolean trail(List<Pass> passes) {
-    return IntStream.range(1, passes.size())
-        .allMatch(i -> run(passes.get(i - 1).to(), passes.get(i).from()));
-  }
-
-  private boolean goesRoundForbidden() {
-    End mainsEnd = bed.mainsPerSide() % 2 == 0 ? start : start.other();
-    return late > 0 && direction.from() != mainsEnd && !bed.layout().aroundTheWorld();
-  }
-
-  boolean run(HoleId a, HoleId b) {
-    return bed.ring().runAllowed(a, b) && apart(a, b) <= request.runLimit();
-  }
-
-  int apart(HoleId a, HoleId b) {
-    return Math.abs(bed.ring().place(a) - bed.ring().place(b));
   }
 
   int items() {
@@ -195,7 +112,7 @@ final class ChocoReading {
   /** The pass that a code stands for; a mark's is the last opening main's. */
   Pass pass(int code) {
     if (isMark(code / 2)) {
-      List<Pass> opens = code / 2 == OPEN ? shortOpens : longOpens;
+      List<Pass> opens = code / 2 == OPEN ? openings.shortOpens : openings.longOpens;
       return opens.get(opens.size() - 1);
     }
     Span span = span(code / 2);
@@ -228,7 +145,7 @@ final class ChocoReading {
     if (x == OPEN && !(isCross(y) && outermost(index(y)))) {
       return false;
     }
-    return inTurn(x, y) && run(pass(c).to(), pass(d).from());
+    return inTurn(x, y) && openings.run(pass(c).to(), pass(d).from());
   }
 
   /** What rule 5 leaves of two crosses strung one after the other by one end. */

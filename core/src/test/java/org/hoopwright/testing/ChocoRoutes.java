@@ -9,8 +9,6 @@ import org.chocosolver.solver.Solver;
 import org.chocosolver.solver.search.strategy.Search;
 import org.chocosolver.solver.variables.IntVar;
 import org.hoopwright.bed.Bed;
-import org.hoopwright.frame.Layout;
-import org.hoopwright.geometry.Side;
 import org.hoopwright.route.RouteRequest;
 import org.hoopwright.testing.BruteForceRoutes.Found;
 
@@ -34,9 +32,10 @@ public final class ChocoRoutes {
   /** Every order of passes in every reading, without knots. */
   public static List<Found> orders(Bed bed, RouteRequest request) {
     List<Found> found = new ArrayList<>();
-    for (ChocoReading reading : ChocoReading.all(bed, request)) {
+    for (Openings openings : Openings.all(bed, request)) {
       Model model = new Model();
-      ChocoSequence sequence = new ChocoSequence(model, reading, Optional.empty());
+      ChocoSequence sequence =
+          new ChocoSequence(model, new ChocoReading(openings), Optional.empty());
       model.getSolver().setSearch(Search.inputOrderLBSearch(sequence.code));
       while (model.getSolver().solve()) {
         found.add(sequence.found(List.of(), false));
@@ -46,7 +45,7 @@ public final class ChocoRoutes {
   }
 
   /** The least cost and the readings that reach it. */
-  private record Least(List<Integer> cost, List<ChocoReading> readings) {
+  private record Least(List<Integer> cost, List<Openings> readings) {
 
     List<Long> values() {
       return cost.stream().map(Integer::longValue).toList();
@@ -75,15 +74,15 @@ public final class ChocoRoutes {
   /** Solves one reading after the other, each under the best cost so far. */
   private static Optional<Least> least(Bed bed, RouteRequest request) {
     Least least = null;
-    for (ChocoReading reading : ChocoReading.all(bed, request)) {
-      if (represents(reading)) {
-        List<Integer> own = least(reading, least == null ? List.of() : least.cost).orElse(null);
+    for (Openings openings : Openings.all(bed, request)) {
+      if (openings.represents()) {
+        List<Integer> own = least(openings, least == null ? List.of() : least.cost).orElse(null);
         if (own != null) {
-          List<ChocoReading> readings = new ArrayList<>();
+          List<Openings> readings = new ArrayList<>();
           if (least != null && least.cost.equals(own)) {
             readings.addAll(least.readings);
           }
-          readings.add(reading);
+          readings.add(openings);
           least = new Least(own, readings);
         }
       }
@@ -91,16 +90,9 @@ public final class ChocoRoutes {
     return Optional.ofNullable(least);
   }
 
-  private static boolean represents(ChocoReading r) {
-    Layout layout = r.bed.layout();
-    return !r.bed.symmetric()
-        || ChocoCost.startSideDecides(layout)
-        || r.shortSide == layout.shortSide().orElse(Side.LEFT);
-  }
-
   /** The least cost of a reading that has a route of at most this cost; no bound when empty. */
-  private static Optional<List<Integer>> least(ChocoReading reading, List<Integer> bound) {
-    ChocoCost model = new ChocoCost(reading);
+  private static Optional<List<Integer>> least(Openings openings, List<Integer> bound) {
+    ChocoCost model = new ChocoCost(openings);
     if (!bound.isEmpty()) {
       IntVar[] most = bound.stream().map(model.model()::intVar).toArray(IntVar[]::new);
       model.model().lexLessEq(model.cost, most).post();
@@ -109,8 +101,8 @@ public final class ChocoRoutes {
         .map(best -> Arrays.stream(model.cost).map(best::getIntVal).toList());
   }
 
-  private static List<Found> atCost(ChocoReading reading, List<Integer> cost) {
-    ChocoCost model = new ChocoCost(reading);
+  private static List<Found> atCost(Openings openings, List<Integer> cost) {
+    ChocoCost model = new ChocoCost(openings);
     for (int i = 0; i < cost.size(); i++) {
       model.model().arithm(model.cost[i], "=", cost.get(i)).post();
     }

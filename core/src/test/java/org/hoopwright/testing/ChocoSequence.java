@@ -237,8 +237,8 @@ final class ChocoSequence {
 
   /** The order of passes in the solution at hand, with these knots. */
   Found found(List<Knot> knots, boolean clamped) {
-    List<Pass> s = new ArrayList<>(r.shortOpens);
-    List<Pass> l = new ArrayList<>(r.longOpens);
+    List<Pass> s = new ArrayList<>(r.openings.shortOpens);
+    List<Pass> l = new ArrayList<>(r.openings.longOpens);
     List<Pass> x = new ArrayList<>();
     List<Pass> to = s;
     for (IntVar v : code) {
@@ -252,11 +252,11 @@ final class ChocoSequence {
       }
     }
     return new Found(
-        r.start,
-        r.direction,
-        r.shortSide,
-        r.shortOpening,
-        r.longOpening,
+        r.openings.start,
+        r.openings.direction,
+        r.openings.shortSide,
+        r.openings.shortOpening,
+        r.openings.longOpening,
         s,
         l,
         x,

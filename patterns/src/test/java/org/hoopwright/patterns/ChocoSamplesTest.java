@@ -7,7 +7,7 @@ import java.util.stream.Stream;
 import org.hoopwright.bed.Bed;
 import org.hoopwright.bed.StatedAssignment;
 import org.hoopwright.route.RouteRequest;
-import org.hoopwright.testing.ChocoComparison;
+import org.hoopwright.testing.SearchComparison;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -42,7 +42,7 @@ class ChocoSamplesTest {
   void theSolverHasTheSameOrdersAndTheSameBest(String sample, RouteRequest request) {
     Bed bed = StatedAssignment.assign(Samples.layout(sample)).bed().orElseThrow();
 
-    ChocoComparison.Outcome outcome = ChocoComparison.compare(bed, request);
+    SearchComparison.Outcome outcome = SearchComparison.compare(bed, request);
 
     assertThat(outcome.differences()).isEmpty();
   }

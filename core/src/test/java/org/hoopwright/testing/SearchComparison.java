@@ -17,9 +17,13 @@ import org.hoopwright.route.RouteResult;
 import org.hoopwright.route.RouteSearch;
 import org.hoopwright.route.StringEnd;
 import org.hoopwright.testing.BruteForceRoutes.Found;
+import org.hoopwright.testing.PlainBacktracking.Measuring;
 
-/** Compares a search for routes with a constraint solver: the set of orders, and the best route. */
-public final class ChocoComparison {
+/**
+ * Compares a search for routes with a constraint solver, the set of orders and the best route, and
+ * with plain backtracking, the best route.
+ */
+public final class SearchComparison {
 
   /**
    * What came out.
@@ -34,7 +38,7 @@ public final class ChocoComparison {
   private final RouteResult result;
   private final List<String> differences = new ArrayList<>();
 
-  private ChocoComparison(Bed bed, RouteRequest request) {
+  private SearchComparison(Bed bed, RouteRequest request) {
     this.bed = bed;
     this.request = request;
     this.result = RouteSearch.search(bed, request);
@@ -47,7 +51,7 @@ public final class ChocoComparison {
    * @param request what is asked; its preferences must be the standard ones
    */
   public static Outcome compare(Bed bed, RouteRequest request) {
-    ChocoComparison comparison = new ChocoComparison(bed, request);
+    SearchComparison comparison = new SearchComparison(bed, request);
     int orders = comparison.orders();
     comparison.best();
     return new Outcome(orders, List.copyOf(comparison.differences));
@@ -90,25 +94,31 @@ public final class ChocoComparison {
         "cost of the best",
         request.preferences().stream().map(p -> p.value(own, bed)).toList(),
         best.get().cost());
-    Found first = Collections.min(best.get().routes(), new RouteTies(bed).comparator());
-    differ("start of the best", own.mainsStart(), first.start());
-    differ("direction of the best", own.direction(), first.direction());
-    differ("short side of the best", own.shortSide(), first.shortSide());
-    differ("order of the best", order(own), first.passes());
+    same("the solver", own, Collections.min(best.get().routes(), new RouteTies(bed).comparator()));
+    PlainBacktracking.best(bed, request, Measuring.BOUNDED)
+        .ifPresentOrElse(
+            found -> same("plain backtracking", own, found),
+            () -> differences.add("Plain backtracking has no route."));
+  }
+
+  private void same(String judge, Route own, Found first) {
+    differ(judge + ": start of the best", own.mainsStart(), first.start());
+    differ(judge + ": direction of the best", own.direction(), first.direction());
+    differ(judge + ": short side of the best", own.shortSide(), first.shortSide());
+    differ(judge + ": order of the best", order(own), first.passes());
     differ(
-        "knots of the best",
+        judge + ": knots of the best",
         own.pieces().stream().flatMap(p -> p.ends().stream()).map(StringEnd::finish).toList(),
         first.knots());
     differ(
-        "starting clamp of the best",
+        judge + ": starting clamp of the best",
         own.end(EndName.START).flatMap(StringEnd::startingClamp),
         first.startingClamp());
   }
 
-  private void differ(String what, Object searched, Object solved) {
-    if (!searched.equals(solved)) {
-      differences.add(
-          "The search has %s for the %s, the solver %s.".formatted(searched, what, solved));
+  private void differ(String what, Object searched, Object judged) {
+    if (!searched.equals(judged)) {
+      differences.add("%s: the search has %s and not %s.".formatted(what, searched, judged));
     }
   }
 
