@@ -19,6 +19,7 @@ import org.hoopwright.testing.LayoutGenerator;
 import org.hoopwright.testing.Willowbank;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -126,13 +127,17 @@ class TradeFactsTest {
    * all its mains, the bottom cross, the main left out, and crosses 2 … N−1.
    */
   @ParameterizedTest
-  @MethodSource("throatFrames")
+  @MethodSource("framesWhoseMainsEndAtTheThroat")
   void publishedAroundTheWorldIsFound(int mains, int crosses) {
-    Bed bed = mains == 16 && crosses == 19 ? sixteen() : plain(mains, crosses);
+    Bed bed =
+        mains == 16 && crosses == 19
+            ? sixteen()
+            : mains == 18 && crosses == 20 ? eighteen() : plain(mains, crosses);
     int n = mains / 2;
+    End start = n % 2 == 0 ? End.THROAT : End.HEAD;
     String wanted =
         "short L1-L%d X1 | long R1-R%d X%d L%d X2-X%d".formatted(n - 1, n, crosses, n, crosses - 1);
-    List<Route> all = routes(bed, onePiece(End.THROAT, Direction.HEAD_TO_THROAT));
+    List<Route> all = routes(bed, onePiece(start, Direction.HEAD_TO_THROAT));
     List<Route> same = all.stream().filter(r -> RouteNotation.passes(r).equals(wanted)).toList();
     assertThat(same).as("%s among %s", wanted, passes(all)).hasSize(1);
     Route route = same.get(0);
@@ -147,9 +152,69 @@ class TradeFactsTest {
         .isEqualTo(crosses % 2 == 0 ? Side.LEFT : Side.RIGHT);
   }
 
-  static Stream<org.junit.jupiter.params.provider.Arguments> throatFrames() {
-    return IntStream.rangeClosed(15, 22)
-        .mapToObj(c -> org.junit.jupiter.params.provider.Arguments.of(16, c));
+  static Stream<Arguments> framesWhoseMainsEndAtTheThroat() {
+    return Stream.concat(
+        IntStream.rangeClosed(15, 22).mapToObj(c -> Arguments.of(16, c)),
+        Stream.of(
+            Arguments.of(12, 16),
+            Arguments.of(14, 18),
+            Arguments.of(18, 20),
+            Arguments.of(20, 19),
+            Arguments.of(22, 21)));
+  }
+
+  /**
+   * On one frame people string one top cross and two bottom crosses before the last mains, or two
+   * and one (Tennis Industry, "ATW and Box Patterns", 2015/07). Which of the two depends on the end
+   * where the mains start (computed).
+   */
+  @Test
+  void oneTopAndTwoBottomCrossesOrTwoAndOneMayBeEarly() {
+    assertThat(earlyCrosses(End.THROAT)).contains("2 top, 1 bottom");
+    assertThat(earlyCrosses(End.HEAD)).contains("1 top, 2 bottom");
+  }
+
+  private static Set<String> earlyCrosses(End start) {
+    Set<String> early = new TreeSet<>();
+    for (Route route : routes(sixteen(), onePiece(start, Direction.HEAD_TO_THROAT))) {
+      List<SpanId> spans = inTimeOrder(route);
+      int lastMain =
+          Math.max(
+              spans.indexOf(SpanId.main(Side.LEFT, 8)), spans.indexOf(SpanId.main(Side.RIGHT, 8)));
+      List<SpanId> crosses = spans.subList(0, lastMain).stream().filter(SpanId::isCross).toList();
+      long top = crosses.stream().filter(x -> x.number() <= 2).count();
+      early.add(top + " top, " + (crosses.size() - top) + " bottom");
+    }
+    return early;
+  }
+
+  private static List<SpanId> inTimeOrder(Route route) {
+    return route.order().stream()
+        .filter(m -> m.what() == Moment.What.PASS)
+        .map(m -> route.end(m.end()).orElseThrow().passes().get(m.pass()).span())
+        .toList();
+  }
+
+  /**
+   * One way round has both sides strung to the last main but one, with both ends at the head
+   * (student tutorial "Around the World (ATW)").
+   */
+  @Test
+  void bothOuterMainsMayWait() {
+    List<Route> both =
+        routes(sixteen(), onePiece(End.THROAT, Direction.HEAD_TO_THROAT)).stream()
+            .filter(r -> r.opening(EndName.SHORT) == 7 && r.opening(EndName.LONG) == 7)
+            .toList();
+    assertThat(both)
+        .isNotEmpty()
+        .allSatisfy(
+            r -> {
+              for (EndName end : List.of(EndName.SHORT, EndName.LONG)) {
+                Pass last = r.end(end).orElseThrow().passes().get(6);
+                assertThat(last.to().end()).isEqualTo(End.HEAD);
+              }
+              assertThat(r.families()).contains(Family.AROUND_THE_WORLD);
+            });
   }
 
   /**

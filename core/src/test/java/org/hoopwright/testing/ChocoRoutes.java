@@ -29,6 +29,22 @@ public final class ChocoRoutes {
 
   private ChocoRoutes() {}
 
+  /** Whether there is any route, knots and all. */
+  public static boolean anyRoute(Bed bed, RouteRequest request) {
+    for (Openings openings : Openings.all(bed, request)) {
+      Model model = new Model();
+      ChocoSequence sequence =
+          new ChocoSequence(model, new ChocoReading(openings), Optional.empty());
+      model.getSolver().setSearch(Search.inputOrderLBSearch(sequence.code));
+      while (model.getSolver().solve()) {
+        if (BruteForceRoutes.canBeKnotted(bed, request, sequence.found(List.of(), false))) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
   /** Every order of passes in every reading, without knots. */
   public static List<Found> orders(Bed bed, RouteRequest request) {
     List<Found> found = new ArrayList<>();
