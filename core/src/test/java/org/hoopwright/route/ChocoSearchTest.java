@@ -8,6 +8,8 @@ import java.util.Set;
 import org.hoopwright.bed.Bed;
 import org.hoopwright.frame.Direction;
 import org.hoopwright.frame.End;
+import org.hoopwright.frame.LayoutBuilder;
+import org.hoopwright.geometry.Side;
 import org.hoopwright.testing.Draw;
 import org.hoopwright.testing.LayoutGenerator;
 import org.hoopwright.testing.LayoutGenerator.Feature;
@@ -65,9 +67,16 @@ class ChocoSearchTest {
           features.add(feature);
         }
       }
-      Bed bed =
-          BruteForceSearchTest.bed(
-              LayoutGenerator.layout(draw, draw.between(7, 11), draw.between(15, 22), features));
+      LayoutBuilder layout =
+          LayoutGenerator.layout(draw, draw.between(7, 11), draw.between(15, 22), features)
+              .toBuilder();
+      if (draw.chance(30)) {
+        layout.startSide(draw.chance(50) ? Side.LEFT : Side.RIGHT);
+      }
+      if (draw.chance(30)) {
+        layout.shortSide(draw.chance(50) ? Side.LEFT : Side.RIGHT);
+      }
+      Bed bed = BruteForceSearchTest.bed(layout.build());
       RouteRequest.Builder request = RouteRequest.builder().runLimit(draw.between(3, 5));
       if (!ALL || draw.chance(50)) {
         request.pieces(1); // few orders, so that an ordinary build stays short

@@ -18,6 +18,7 @@ import org.hoopwright.route.Knot;
 import org.hoopwright.route.Pass;
 import org.hoopwright.route.RouteRequest;
 import org.hoopwright.testing.BruteForceRoutes.Found;
+import org.hoopwright.testing.PlainKnots.Tie;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -45,14 +46,12 @@ public final class PlainBacktracking {
   private static final int EARLY = 2;
   private static final int REPULL = 3;
 
-  private record Tie(Knot knot, boolean clamped) {}
-
   private final Bed bed;
   private final RouteRequest request;
   private final Measuring measuring;
   private final Comparator<Found> ties;
   private final Map<HoleId, List<Span>> spansAt = new HashMap<>();
-  private final List<Tie> knotPlaces = new ArrayList<>();
+  private final PlainKnots knots;
   private final PlainFrame frame;
 
   private Openings openings;
@@ -83,14 +82,7 @@ public final class PlainBacktracking {
         spansAt.computeIfAbsent(hole, h -> new ArrayList<>()).add(span);
       }
     }
-    for (Map.Entry<HoleId, List<Span>> at : spansAt.entrySet()) {
-      if (bed.ring().isTieOff(at.getKey()) && at.getValue().size() < bed.ring().bore(at.getKey())) {
-        for (Span span : at.getValue()) {
-          knotPlaces.add(
-              new Tie(new Knot(Knot.Kind.TIE_OFF, at.getKey(), span.id()), /* clamped= */ false));
-        }
-      }
-    }
+    knots = new PlainKnots(bed, request, spansAt);
     frame = new PlainFrame(bed);
   }
 
@@ -184,7 +176,7 @@ public final class PlainBacktracking {
     }
     for (Tie tie : ties(shortPasses.get(shortPasses.size() - 1), false)) {
       // The short end may wait for an anchor that the long end strings; that is one piece.
-      if (strung.contains(tie.knot.anchor())) {
+      if (strung.contains(tie.knot().anchor())) {
         tie(tie, shortPasses.get(shortPasses.size() - 1).to(), this::longEnd);
       } else {
         waiting = tie;
@@ -204,7 +196,7 @@ public final class PlainBacktracking {
       boolean all = front + back == bed.crossCount();
       if (all && request.pieces().orElse(1) == 1 && !request.crossesOfOtherString()) {
         for (Tie tie : ties(longPasses.get(longPasses.size() - 1), false)) {
-          if (strung.contains(tie.knot.anchor())) {
+          if (strung.contains(tie.knot().anchor())) {
             tie(tie, exit, this::keep);
           }
         }
@@ -213,7 +205,8 @@ public final class PlainBacktracking {
       if (!all && shortMains && request.pieces().orElse(2) == 2) {
         for (Tie tie : ties(longPasses.get(longPasses.size() - 1), false)) {
           // In two pieces the short end is tied before the long end goes on.
-          if (strung.contains(tie.knot.anchor()) && anchoredByOpenings(tied.get(0).knot.anchor())) {
+          if (strung.contains(tie.knot().anchor())
+              && anchoredByOpenings(tied.get(0).knot().anchor())) {
             tie(tie, exit, this::secondPiece);
           }
         }
@@ -246,8 +239,8 @@ public final class PlainBacktracking {
         }
       }
       for (Tie tie : ties(towardsStart, false)) {
-        if (strung.contains(tie.knot.anchor())) {
-          Knot knot = new Knot(Knot.Kind.STARTING, tie.knot.hole(), tie.knot.anchor());
+        if (strung.contains(tie.knot().anchor())) {
+          Knot knot = new Knot(Knot.Kind.STARTING, tie.knot().hole(), tie.knot().anchor());
           tie(new Tie(knot, false), entry, () -> firstCross(pass));
         }
       }
@@ -267,7 +260,7 @@ public final class PlainBacktracking {
     Tie tie = waiting;
     boolean done = front + back == bed.crossCount();
     if (tie != null && (crossPasses.size() == REPULL || done)) {
-      if (strung.contains(tie.knot.anchor())) {
+      if (strung.contains(tie.knot().anchor())) {
         waiting = null;
         tie(tie, crossPasses.get(0).from(), this::crosses);
         waiting = tie;
@@ -337,7 +330,7 @@ public final class PlainBacktracking {
     back += cross && !fromFront ? 1 : 0;
     string(pass, end);
     Tie tie = waiting;
-    if (tie != null && tied.isEmpty() && tie.knot.anchor().equals(pass.span())) {
+    if (tie != null && tied.isEmpty() && tie.knot().anchor().equals(pass.span())) {
       waiting = null;
       tie(tie, shortPasses.get(shortPasses.size() - 1).to(), then);
       waiting = tie;
@@ -352,30 +345,26 @@ public final class PlainBacktracking {
 
   /** Where an end that comes out of this pass can be tied, whatever is strung. */
   private List<Tie> ties(Pass last, boolean clamped) {
-    List<Tie> all = new ArrayList<>();
-    for (Tie tie : knotPlaces) {
-      HoleId hole = tie.knot.hole();
-      if (!tie.knot.anchor().equals(last.span())
-          && bed.ring().runAllowed(last.to(), hole)
-          && openings.apart(last.to(), hole) <= request.knotLimit()
-          && !knotHoles.contains(hole)
-          && (waiting == null || !waiting.knot.hole().equals(hole))) {
-        all.add(clamped ? new Tie(tie.knot, true) : tie);
+    List<Tie> free = new ArrayList<>();
+    for (Tie tie : knots.near(last, clamped)) {
+      HoleId hole = tie.knot().hole();
+      if (!knotHoles.contains(hole) && (waiting == null || !waiting.knot().hole().equals(hole))) {
+        free.add(tie);
       }
     }
-    return all;
+    return free;
   }
 
   private void tie(Tie tie, HoleId exit, Runnable then) {
-    if (!knotHoles.add(tie.knot.hole())) {
+    if (!knotHoles.add(tie.knot().hole())) {
       return;
     }
-    play(new PlainFrame.Move(exit, tie.knot.hole(), null));
+    play(new PlainFrame.Move(exit, tie.knot().hole(), null));
     tied.add(tie);
     then.run();
     tied.remove(tied.size() - 1);
     undo();
-    knotHoles.remove(tie.knot.hole());
+    knotHoles.remove(tie.knot().hole());
   }
 
   /** What is sure by now of each preference; a finished route's cost when all is tied. */
@@ -418,7 +407,7 @@ public final class PlainBacktracking {
     if (c > 0) {
       return;
     }
-    boolean clamped = tied.size() > 2 && tied.get(2).clamped;
+    boolean clamped = tied.size() > 2 && tied.get(2).clamped();
     Found route =
         new Found(
             openings.start,
