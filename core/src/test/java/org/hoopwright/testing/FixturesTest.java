@@ -15,6 +15,8 @@ class FixturesTest {
           .haveSimpleNameNotEndingWith("Test")
           .and()
           .haveSimpleNameNotEndingWith("Arbitraries")
+          .and()
+          .haveNameNotMatching(".*\\.Choco[^.]*") // the routes by a constraint solver
           .should()
           .onlyDependOnClassesThat()
           .resideInAnyPackage("org.hoopwright..", "java..", "org.jspecify.annotations..");
