@@ -25,6 +25,14 @@ final class Say {
     return String.format(Locale.ROOT, "%.0f mm", mm);
   }
 
+  /** {@code L1}, {@code L1 and L2}, {@code L1, L2 and L3}. */
+  static String list(List<String> names) {
+    int last = names.size() - 1;
+    return last < 1
+        ? String.join("", names)
+        : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
+  }
+
   /** A force in the unit of the layout's tension range, else in newtons. */
   static String force(Force force, Layout layout) {
     ForceUnit unit = layout.tension().map(TensionRange::unit).orElse(ForceUnit.NEWTON);

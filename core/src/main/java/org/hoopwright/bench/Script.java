@@ -46,6 +46,7 @@ final class Script {
   final List<SpanId> laced = new ArrayList<>();
   private final ClampPlacing placing;
   private final KeptOpen keptOpen;
+  private final RunsBeside beside;
   private final Map<EndName, Holding> holding = new EnumMap<>(EndName.class);
   private final Map<EndName, Integer> done = new EnumMap<>(EndName.class);
   private final Set<EndName> knotted = new TreeSet<>();
@@ -58,6 +59,7 @@ final class Script {
     this.job = job;
     this.placing = new ClampPlacing(bed, job.bench());
     this.keptOpen = new KeptOpen(bed, route);
+    this.beside = new RunsBeside(bed, route);
   }
 
   /** Says that an end has strung its first passes already, and whether it is knotted. */
@@ -103,20 +105,21 @@ final class Script {
     return job.tension(span, bed.layout());
   }
 
-  /** Laces or weaves a pass; what must be kept open for later passes is said first. */
+  /**
+   * Laces or weaves a pass; what must be kept open for later passes is said first, and how it lies
+   * beside strings that are there already last.
+   */
   void thread(EndName end, int index) {
     Pass pass = pass(end, index);
     keptOpen.before(end, Moment.What.PASS, index).forEach(say -> add(new Step.Check(say)));
     boolean woven =
         bed.crossings(pass.span()).stream()
             .anyMatch(c -> laced.contains(pass.span().isMain() ? c.cross() : c.main()));
-    if (woven) {
-      add(
-          new Step.Weave(
-              pass.span(), pass.from(), pass.to(), piece(end), end, Say.weave(bed, pass, laced)));
-    } else {
-      add(new Step.Lace(pass.span(), pass.from(), pass.to(), piece(end), end, Say.lace(pass)));
-    }
+    String say = (woven ? Say.weave(bed, pass, laced) : Say.lace(pass)) + beside.pass(pass);
+    add(
+        woven
+            ? new Step.Weave(pass.span(), pass.from(), pass.to(), piece(end), end, say)
+            : new Step.Lace(pass.span(), pass.from(), pass.to(), piece(end), end, say));
     laced.add(pass.span());
   }
 
@@ -248,7 +251,12 @@ final class Script {
     Knot knot = end(end).finish();
     add(
         new Step.TieKnot(
-            knot.hole(), knot.anchor(), knot.kind(), piece(end), end, Say.knot(end, knot)));
+            knot.hole(),
+            knot.anchor(),
+            knot.kind(),
+            piece(end),
+            end,
+            Say.knot(end, knot) + beside.knot(end, knot.hole())));
     Holding held = holding.remove(end);
     if (held != null) {
       add(new Step.FreeClamp(held.clamp(), Say.free(held.clamp(), held.span())));

@@ -19,6 +19,7 @@ public final class RankedRoute {
   // Made on demand, the same whoever makes them.
   private @Nullable Map<String, String> values;
   private @Nullable String why;
+  private @Nullable LaidRuns laidRuns;
 
   RankedRoute(RouteRanking ranking, List<Candidate> all, int rank, int knotVariants) {
     this.ranking = ranking;
@@ -58,6 +59,16 @@ public final class RankedRoute {
       why = w;
     }
     return w;
+  }
+
+  /** How its runs are laid along the frame's outside, and which lies beside or upon which. */
+  public LaidRuns laidRuns() {
+    LaidRuns l = laidRuns;
+    if (l == null) {
+      l = ranking.laidRuns(all.get(rank));
+      laidRuns = l;
+    }
+    return l;
   }
 
   /** In how many ways its ends can be knotted, this one included. */

@@ -72,6 +72,16 @@ public final class RoutePreferences {
   public static final RoutePreference STRING =
       simple("string", "less string", (r, b) -> r.measures().stringMm());
 
+  /**
+   * Fewest pairs of runs that must lie one upon the other, because three share a stretch; see
+   * {@link LaidRuns}. Not among the {@link #standard()} ones.
+   */
+  public static final RoutePreference STACKED =
+      simple(
+          "stacked",
+          "fewer runs that lie upon another",
+          (route, bed) -> LaidRuns.of(bed, route).stacked());
+
   private static final List<RoutePreference> STANDARD =
       List.of(MAKER, DIRECTION, DEPARTURES, COVERED, DOUBLED, KNOTS, LONGEST_RUN, STRING);
 

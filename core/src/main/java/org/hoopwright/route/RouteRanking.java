@@ -79,6 +79,11 @@ final class RouteRanking implements Comparator<Candidate> {
     return values;
   }
 
+  /** How the runs of a candidate are laid. */
+  LaidRuns laidRuns(Candidate c) {
+    return LaidRuns.of(bed, c.route());
+  }
+
   /** One sentence on why a candidate stands above the next. */
   String why(Candidate c, Candidate next) {
     for (int i = 0; i < usual.length; i++) {

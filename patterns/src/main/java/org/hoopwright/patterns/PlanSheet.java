@@ -17,6 +17,7 @@ import org.hoopwright.frame.Layout;
 import org.hoopwright.geometry.Side;
 import org.hoopwright.material.StringSpec;
 import org.hoopwright.route.CoveredHole;
+import org.hoopwright.route.LaidRuns;
 import org.hoopwright.route.Piece;
 import org.hoopwright.route.Route;
 import org.hoopwright.route.RouteNotation;
@@ -58,6 +59,7 @@ public final class PlanSheet {
     stringAndTension();
     bench.start().ifPresent(this::start);
     covered();
+    beside();
     steps();
     SheetTables.weave(sheet, bed, route);
     SheetTables.lengths(sheet, bench);
@@ -235,6 +237,34 @@ public final class PlanSheet {
                     .map(c -> c.hole() + " for " + c.span())
                     .collect(Collectors.joining(", "))
                 + ".");
+      }
+    }
+  }
+
+  private void beside() {
+    LaidRuns laid = LaidRuns.of(bed, route);
+    long doubled = laid.runs().stream().filter(LaidRuns.Laid::doubled).count();
+    sheet.heading("RUNS SIDE BY SIDE");
+    if (doubled == 0 && laid.holes().isEmpty()) {
+      sheet.paragraph("  ", "None: every run and every string in a hole is by itself.");
+      return;
+    }
+    sheet.paragraph(
+        "  ",
+        Words.count((int) doubled, "run shares", "runs share")
+            + " a stretch of the frame with an earlier one, and "
+            + Words.count(laid.holes().size(), "hole holds", "holes hold")
+            + " more than one string. Laid as the steps say, no string crosses another outside the"
+            + " frame.");
+    for (LaidRuns.Laid l : laid.runs()) {
+      if (!l.upon().isEmpty()) {
+        sheet.paragraph(
+            "  - ",
+            "From "
+                + l.run().from()
+                + " to "
+                + l.run().to()
+                + " three runs share a stretch: one must lie upon another there.");
       }
     }
   }

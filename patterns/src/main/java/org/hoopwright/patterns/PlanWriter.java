@@ -9,10 +9,10 @@ import org.hoopwright.bed.Crossing;
 import org.hoopwright.bed.Span;
 import org.hoopwright.bed.SpanId;
 import org.hoopwright.bench.BenchPlan;
-import org.hoopwright.bench.Step;
 import org.hoopwright.bench.StringNeed;
 import org.hoopwright.replay.Estimates;
 import org.hoopwright.replay.Interval;
+import org.hoopwright.route.LaidRuns;
 
 /**
  * Writes plans as {@code hoopwright/plan-1}, the JSON that other programs read. Plan and layout
@@ -80,6 +80,7 @@ public final class PlanWriter {
       Plan plan, Optional<String> layoutSha256, boolean steps, boolean forces) {
     BenchPlan bench = plan.bench();
     Bed bed = bench.bed();
+    LaidRuns laid = LaidRuns.of(bed, bench.route());
     JsonLines.Members layout = JsonLines.lineObject().put("name", bed.layout().name());
     layoutSha256.ifPresent(sha -> layout.put("sha256", sha));
     JsonLines.Members all =
@@ -89,7 +90,7 @@ public final class PlanWriter {
             .put("options", OptionsJson.of(bench.job(), bed.layout()))
             .put("holes", holes(bed))
             .put("spans", JsonLines.lines(bed.spans(), PlanWriter::span))
-            .put("route", RouteJson.route(plan))
+            .put("route", RouteJson.route(plan, laid))
             .put("pieces", RouteJson.pieces(bench));
     List<StringNeed> needs = StringNeed.of(bench);
     if (!needs.isEmpty()) {
@@ -98,7 +99,7 @@ public final class PlanWriter {
     bench.start().ifPresent(start -> all.put("start", RouteJson.start(start)));
     all.put("weave", weave(bed));
     if (steps) {
-      all.put("steps", steps(bench.steps()));
+      all.put("steps", JsonLines.lines(StepJson.of(1, bench.steps(), laid)));
     }
     all.put("estimates", estimates(plan.estimates()));
     if (forces) {
@@ -153,14 +154,6 @@ public final class PlanWriter {
       weave.put(cross.id().toString(), mains.end());
     }
     return weave.end();
-  }
-
-  private static JsonLines steps(List<Step> steps) {
-    JsonLines[] lines = new JsonLines[steps.size()];
-    for (int i = 0; i < lines.length; i++) {
-      lines[i] = StepJson.of(i + 1, steps.get(i));
-    }
-    return JsonLines.lines(List.of(lines));
   }
 
   private static JsonLines estimates(Estimates e) {

@@ -10,6 +10,7 @@ import org.hoopwright.frame.Layout;
 import org.hoopwright.replay.Interval;
 import org.hoopwright.route.CoveredHole;
 import org.hoopwright.route.Knot;
+import org.hoopwright.route.LaidRuns;
 import org.hoopwright.route.Pass;
 import org.hoopwright.route.Piece;
 import org.hoopwright.route.Route;
@@ -22,7 +23,7 @@ final class RouteJson {
 
   private RouteJson() {}
 
-  static JsonLines route(Plan plan) {
+  static JsonLines route(Plan plan, LaidRuns laid) {
     Route route = plan.bench().route();
     return JsonLines.object()
         .put("family", JsonLines.names(route.families().stream().map(f -> f.word()).toList()))
@@ -32,7 +33,36 @@ final class RouteJson {
         .put("rank", rank(plan.bench()))
         .put("why", plan.ranked().why())
         .put("covered", JsonLines.lines(route.measures().coveredHoles(), RouteJson::covered))
+        .put("runs", runs(laid))
+        .put("sharedHoles", sharedHoles(laid))
         .end();
+  }
+
+  /** The runs that share a stretch with another. */
+  private static JsonLines runs(LaidRuns laid) {
+    return JsonLines.lines(
+        laid.meeting(),
+        l ->
+            JsonLines.lineObject()
+                .put("run", l.run())
+                .put("from", l.run().from())
+                .put("to", l.run().to())
+                .put("half", l.half().word())
+                .put("beside", JsonLines.names(l.beside()))
+                .put("upon", JsonLines.names(l.upon()))
+                .end());
+  }
+
+  private static JsonLines sharedHoles(LaidRuns laid) {
+    return JsonLines.lines(
+        laid.holes().entrySet(),
+        hole ->
+            JsonLines.lineObject()
+                .put("hole", hole.getKey())
+                .put(
+                    "faceToBack",
+                    JsonLines.names(hole.getValue().stream().map(LaidRuns.InHole::name).toList()))
+                .end());
   }
 
   /** What each preference says of the route; numbers where it is one. */

@@ -18,6 +18,7 @@ import org.hoopwright.replay.Invariant;
 import org.hoopwright.route.CoveredHole;
 import org.hoopwright.route.EndName;
 import org.hoopwright.route.Family;
+import org.hoopwright.route.Half;
 import org.hoopwright.route.Knot;
 import org.hoopwright.route.Piece;
 import org.hoopwright.route.RoutePreference;
@@ -50,6 +51,7 @@ class ClosedSetsTest {
     assertSays(page, words(Knot.Kind.values(), Knot.Kind::word));
     assertSays(page, words(Piece.Role.values(), Piece.Role::word));
     assertSays(page, words(EndName.values(), EndName::word));
+    assertSays(page, words(Half.values(), Half::word));
   }
 
   @Test
