@@ -10,6 +10,7 @@ module org.hoopwright {
   exports org.hoopwright.bed;
   exports org.hoopwright.bench;
   exports org.hoopwright.check;
+  exports org.hoopwright.compare;
   exports org.hoopwright.finding;
   exports org.hoopwright.frame;
   exports org.hoopwright.geometry;

@@ -14,6 +14,8 @@ import org.hoopwright.bench.WayOn;
 import org.hoopwright.bench.WaysOn;
 import org.hoopwright.check.CheckReport;
 import org.hoopwright.check.Checker;
+import org.hoopwright.compare.Difference;
+import org.hoopwright.compare.Differences;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.FindingCode;
 import org.hoopwright.finding.Findings;
@@ -238,6 +240,41 @@ public final class Hoopwright {
     findings.addAll(Judgement.findings(plan));
     return Optional.of(
         new Plan(plan, ranked, ForceEstimate.of(plan), Cautions.USUAL, Findings.sorted(findings)));
+  }
+
+  /**
+   * What differs between two layouts: what they state, and what follows from it: spans, places of
+   * holes, and the routes that a job may take on the one and not on the other.
+   *
+   * @param first a layout
+   * @param second another
+   * @param job what is to be done; of it the limits and options of routes count
+   * @return the differences by topic; none when both state the same
+   * @throws IllegalArgumentException when the job contradicts itself, see {@link #routes(Bed, Job)}
+   */
+  public static List<Difference> compare(Layout first, Layout second, Job job) {
+    if (first.equals(second)) {
+      return List.of();
+    }
+    List<Difference> found = new ArrayList<>(Differences.ofLayouts(first, second));
+    Optional<Bed> a = assign(first).bed();
+    Optional<Bed> b = assign(second).bed();
+    found.addAll(Differences.ofBeds(a, b));
+    if (a.isPresent() && b.isPresent()) {
+      found.addAll(
+          Differences.ofRoutes(a.get(), routes(a.get(), job), b.get(), routes(b.get(), job)));
+    }
+    return List.copyOf(found);
+  }
+
+  /**
+   * What differs between two plans, of one layout or of two: the route with its knots and covered
+   * holes, what was asked, lengths, pulls, and what clamps and hoop are estimated to bear.
+   *
+   * @return the differences by topic; none when the plans are alike in all of these
+   */
+  public static List<Difference> compare(Plan first, Plan second) {
+    return Differences.ofPlans(first.bench(), second.bench());
   }
 
   /**

@@ -92,7 +92,10 @@ class ArchitectureTest {
               Set.of("units", "geometry", "material", "finding", "frame", "bed", "route", "bench")),
           Map.entry(
               "judgement",
-              Set.of("units", "material", "finding", "frame", "bed", "route", "bench", "replay")));
+              Set.of("units", "material", "finding", "frame", "bed", "route", "bench", "replay")),
+          Map.entry(
+              "compare",
+              Set.of("units", "geometry", "material", "frame", "bed", "route", "bench", "replay")));
 
   /**
    * Every dependency follows an arrow, so rooms without a circle of arrows have no circle either.

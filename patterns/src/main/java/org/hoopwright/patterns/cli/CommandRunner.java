@@ -61,6 +61,7 @@ public final class CommandRunner {
             .addSubcommand(new SheetCommand(session))
             .addSubcommand(new InferCommand(session))
             .addSubcommand(new DetourCommand(session))
+            .addSubcommand(new CompareCommand(session))
             .addSubcommand(new StateCommand(session))
             .addSubcommand(new ResumeCommand(session))
             .addSubcommand(new NewCommand(session))

@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.hoopwright.bench.ClampSide;
 import org.hoopwright.bench.StartMark;
 import org.hoopwright.bench.StartMethod;
+import org.hoopwright.compare.Topic;
 import org.hoopwright.finding.Severity;
 import org.hoopwright.frame.Direction;
 import org.hoopwright.frame.End;
@@ -52,6 +53,11 @@ class ClosedSetsTest {
     assertSays(page, words(Piece.Role.values(), Piece.Role::word));
     assertSays(page, words(EndName.values(), EndName::word));
     assertSays(page, words(Half.values(), Half::word));
+  }
+
+  @Test
+  void topicsOfDifferences() {
+    assertSays("docs/compare.md", words(Topic.values(), Topic::word));
   }
 
   @Test
