@@ -1,10 +1,14 @@
 package org.hoopwright.bench;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.hoopwright.bed.Bed;
 import org.hoopwright.bed.SpanId;
 import org.hoopwright.finding.Finding;
+import org.hoopwright.frame.HoleId;
+import org.hoopwright.route.EndName;
+import org.hoopwright.route.Pass;
 
 /**
  * A way on from a half-done job: what to undo, and the plan from there.
@@ -42,6 +46,28 @@ public record WayOn(
     piecesCutOut = java.util.Collections.unmodifiableSet(new java.util.TreeSet<>(piecesCutOut));
     bridged = java.util.Collections.unmodifiableSet(new java.util.TreeSet<>(bridged));
     findings = List.copyOf(findings);
+  }
+
+  /**
+   * The spans that come out, whether they have had their own pull or not, in the order in which
+   * they were strung at each end.
+   */
+  public List<SpanId> undone() {
+    Set<Set<HoleId>> kept = new HashSet<>();
+    after.passes().forEach(p -> kept.add(Set.of(p.from(), p.to())));
+    return from.passes().stream()
+        .filter(p -> !kept.contains(Set.of(p.from(), p.to())))
+        .map(Pass::span)
+        .toList();
+  }
+
+  /** Ends that are to be strung on or knotted, with a tail that nobody has measured. */
+  public List<EndName> unmeasured() {
+    return after.pieces().stream()
+        .flatMap(p -> p.ends().stream())
+        .filter(e -> e.knot().isEmpty() && !e.passes().isEmpty() && e.tailMm().isEmpty())
+        .map(StrungEnd::name)
+        .toList();
   }
 
   /** What it costs, in one sentence. */

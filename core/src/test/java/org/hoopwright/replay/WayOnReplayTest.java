@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
 import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -80,13 +82,32 @@ class WayOnReplayTest {
     List<WayOn> ways =
         Hoopwright.waysOn(plan.get().bed(), state, plan.get().bed(), Job.standard(), 3);
 
-    assertThat(ways).isNotEmpty();
+    assertThat(ways).isNotEmpty().allSatisfy(WayOnReplayTest::undoesWhatItNames);
     assertThat(ways).isSortedAccordingTo((a, b) -> a.spansUndone() - b.spansUndone());
     assertThat(Hoopwright.waysOn(plan.get().bed(), state, plan.get().bed(), Job.standard(), 3))
         .usingElementComparator(
             (a, b) ->
                 a.undo().equals(b.undo()) && a.goOn().steps().equals(b.goOn().steps()) ? 0 : 1)
         .isEqualTo(ways);
+  }
+
+  /** The spans that are named as undone are those that the steps back take out. */
+  private static void undoesWhatItNames(WayOn way) {
+    Set<SpanId> out = new TreeSet<>();
+    for (Step step : way.undo()) {
+      if (step instanceof Step.Unlace u) {
+        out.add(u.span());
+      } else if (step instanceof Step.CutOut c) {
+        way.from()
+            .pieces()
+            .get(c.piece())
+            .ends()
+            .forEach(e -> e.passes().forEach(p -> out.add(p.span())));
+      }
+    }
+    assertThat(way.undone()).containsExactlyInAnyOrderElementsOf(out);
+    assertThat(way.undone().stream().filter(way.from().pulled()::contains))
+        .hasSize(way.spansUndone());
   }
 
   private static HalfDone withTails(HalfDone state, double mm) {

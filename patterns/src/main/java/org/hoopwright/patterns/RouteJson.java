@@ -14,6 +14,7 @@ import org.hoopwright.route.LaidRuns;
 import org.hoopwright.route.Pass;
 import org.hoopwright.route.Piece;
 import org.hoopwright.route.Route;
+import org.hoopwright.route.RouteNotation;
 import org.hoopwright.route.RoutePreference;
 import org.hoopwright.route.RoutePreferences;
 import org.hoopwright.route.StringEnd;
@@ -25,13 +26,27 @@ final class RouteJson {
 
   static JsonLines route(Plan plan, LaidRuns laid) {
     Route route = plan.bench().route();
+    JsonLines.Members members =
+        form(route).put("rank", rank(plan.bench())).put("why", plan.ranked().why());
+    return outside(members, route, laid);
+  }
+
+  /** A route that stands in no ranking, with its line of notation. */
+  static JsonLines route(Route route, LaidRuns laid) {
+    return outside(form(route).put("line", RouteNotation.of(route)), route, laid);
+  }
+
+  private static JsonLines.Members form(Route route) {
     return JsonLines.object()
         .put("family", JsonLines.names(route.families().stream().map(f -> f.word()).toList()))
         .put("mainsStart", route.mainsStart().word())
         .put("direction", route.direction().word())
-        .put("shortSide", OptionsJson.word(route.shortSide()))
-        .put("rank", rank(plan.bench()))
-        .put("why", plan.ranked().why())
+        .put("shortSide", OptionsJson.word(route.shortSide()));
+  }
+
+  /** What lies on the frame's outside and in holes. */
+  private static JsonLines outside(JsonLines.Members members, Route route, LaidRuns laid) {
+    return members
         .put("covered", JsonLines.lines(route.measures().coveredHoles(), RouteJson::covered))
         .put("runs", runs(laid))
         .put("sharedHoles", sharedHoles(laid))

@@ -28,6 +28,14 @@ public final class Schemas {
     return resource("plan-1.schema.json");
   }
 
+  /**
+   * The schema of ways on from a half-done job, {@value WaysWriter#FORMAT}. It refers to that of
+   * plans.
+   */
+  public static String ways() {
+    return resource("ways-1.schema.json");
+  }
+
   private static String resource(String file) {
     try (InputStream in = Schemas.class.getResourceAsStream("schema/" + file)) {
       if (in == null) {

@@ -6,6 +6,7 @@ import org.hoopwright.bench.Step;
 import org.hoopwright.bench.WayOn;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.patterns.json.Shown;
+import org.hoopwright.route.EndName;
 import org.hoopwright.route.RouteNotation;
 
 /**
@@ -45,15 +46,27 @@ public final class WaysSheet {
   }
 
   private static void way(SheetText sheet, int number, WayOn way) {
-    String wishes =
-        way.wishesMissed() > 0
-            ? " It does not keep to everything that the frame's maker asks."
-            : "";
-    sheet.paragraph("  " + number + ". ", way.say() + wishes);
+    sheet.paragraph("  " + number + ". ", say(way));
     sheet.paragraph("     ", RouteNotation.of(way.goOn().route()));
     for (Finding finding : way.findings()) {
       sheet.paragraph("     ", Shown.escaped(finding.message()));
     }
+  }
+
+  /** What a way costs, whether it keeps to what the maker asks, and what is taken on trust. */
+  static String say(WayOn way) {
+    String wishes =
+        way.wishesMissed() > 0
+            ? " It does not keep to everything that the frame's maker asks."
+            : "";
+    List<EndName> unmeasured = way.unmeasured();
+    String trust =
+        unmeasured.isEmpty()
+            ? ""
+            : " Nobody has measured the tail of the "
+                + Words.and(unmeasured.stream().map(Words::end).toList())
+                + ": see that it is enough.";
+    return way.say() + wishes + trust;
   }
 
   private static void steps(SheetText sheet, int from, List<Step> steps) {

@@ -12,26 +12,34 @@ import com.networknt.schema.SpecificationVersion;
 import com.networknt.schema.dialect.Dialects;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.hoopwright.Hoopwright;
 import org.hoopwright.Plan;
+import org.hoopwright.bed.Bed;
+import org.hoopwright.bed.SpanId;
 import org.hoopwright.bench.Bench;
+import org.hoopwright.bench.HalfDone;
 import org.hoopwright.bench.Job;
 import org.hoopwright.bench.MachineClampKind;
+import org.hoopwright.bench.Step;
 import org.hoopwright.bench.StringAtHand;
 import org.hoopwright.bench.Tensioner;
+import org.hoopwright.bench.WayOn;
 import org.hoopwright.check.Checker;
 import org.hoopwright.finding.Findings;
 import org.hoopwright.frame.Layout;
 import org.hoopwright.geometry.Side;
+import org.hoopwright.replay.Replay;
 import org.hoopwright.testing.Draw;
 import org.hoopwright.testing.LayoutDetails;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.core.json.JsonReadFeature;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
@@ -45,10 +53,16 @@ class SchemasTest {
       JsonMapper.builder().enable(JsonReadFeature.ALLOW_JAVA_COMMENTS).build();
 
   private static final SchemaRegistry REGISTRY =
-      SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
+      SchemaRegistry.withDefaultDialect(
+          SpecificationVersion.DRAFT_2020_12,
+          b ->
+              b.schemas(
+                  Map.of("https://hoopwright.org/schema/plan-1.schema.json", Schemas.plan())));
 
   private static final Schema LAYOUT = REGISTRY.getSchema(Schemas.layout(), InputFormat.JSON);
   private static final Schema PLAN = REGISTRY.getSchema(Schemas.plan(), InputFormat.JSON);
+
+  private static final Schema WAYS = REGISTRY.getSchema(Schemas.ways(), InputFormat.JSON);
 
   private static List<Error> errors(String layout) {
     return LAYOUT.validate(JSON.readTree(layout));
@@ -63,7 +77,7 @@ class SchemasTest {
   }
 
   static Stream<String> schemas() {
-    return Stream.of(Schemas.layout(), Schemas.plan());
+    return Stream.of(Schemas.layout(), Schemas.plan(), Schemas.ways());
   }
 
   @ParameterizedTest
@@ -119,6 +133,41 @@ class SchemasTest {
     }
     ((ObjectNode) tree.get("forces").get(3)).put("unheardOf", 1);
     assertThat(PLAN.validate(tree)).isNotEmpty();
+  }
+
+  /** Ways on of every kind: nothing undone, spans undone, a piece cut out, a tail bridged. */
+  @ParameterizedTest
+  @ValueSource(strings = {"willowbank-100", "willowbank-97", "willowbank-badminton"})
+  void acceptsTheWaysOnOfHalfDoneJobs(String name) {
+    ReadResult read = read(Samples.text(name));
+    Plan plan = Hoopwright.plan(Samples.layout(name), Job.standard()).plan().orElseThrow();
+    List<Step> steps = plan.bench().steps();
+    Bed bed = plan.bench().bed();
+    int tried = 0;
+    for (int i = steps.size() / 2; i < steps.size() && tried < 3; i += 7) {
+      HalfDone rest = HalfDone.after(plan.bench(), i);
+      if (!Replay.check(bed, rest).isEmpty()) {
+        i -= 6; // the tensioner pulls: one step on
+        continue;
+      }
+      tried++;
+      SpanId wrong = rest.passes().get(rest.passes().size() - 1).span();
+      HalfDone misweaved =
+          new HalfDone(rest.pieces(), rest.pulled(), rest.clamps(), List.of(wrong));
+      for (HalfDone state : List.of(rest, misweaved)) {
+        List<WayOn> ways = Hoopwright.waysOn(bed, state, bed, Job.standard(), 3);
+        JsonNode tree = JSON.readTree(WaysWriter.write(read, Optional.of(read), ways));
+        assertThat(WAYS.validate(tree)).isEmpty();
+        List<ObjectNode> objects = new ArrayList<>();
+        objects(tree.get("ways").get(0), objects);
+        for (ObjectNode object : objects.subList(0, Math.min(60, objects.size()))) {
+          object.put("unheardOf", 1);
+          assertThat(WAYS.validate(tree)).as("%s", object).isNotEmpty();
+          object.remove("unheardOf");
+        }
+      }
+    }
+    assertThat(tried).isEqualTo(3);
   }
 
   @Test

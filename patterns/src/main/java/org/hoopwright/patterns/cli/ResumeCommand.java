@@ -12,12 +12,14 @@ import org.hoopwright.bench.WayOn;
 import org.hoopwright.finding.Findings;
 import org.hoopwright.frame.Layout;
 import org.hoopwright.patterns.CheckedFile;
+import org.hoopwright.patterns.FindingsJson;
 import org.hoopwright.patterns.FindingsText;
 import org.hoopwright.patterns.ReadResult;
 import org.hoopwright.patterns.StateReader;
 import org.hoopwright.patterns.StateResult;
 import org.hoopwright.patterns.UnreadableFile;
 import org.hoopwright.patterns.WaysSheet;
+import org.hoopwright.patterns.WaysWriter;
 import org.hoopwright.replay.Breach;
 import org.hoopwright.replay.Replay;
 import org.jspecify.annotations.Nullable;
@@ -63,6 +65,13 @@ final class ResumeCommand implements Callable<Integer> {
       description = "How many ways on are listed; default ${DEFAULT-VALUE}.")
   private int most = 3;
 
+  @Option(
+      names = "--format",
+      paramLabel = "FORMAT",
+      description =
+          "How the ways on are written: ${COMPLETION-CANDIDATES}; default ${DEFAULT-VALUE}.")
+  private Format format = Format.text;
+
   @Mixin private JobOptions options = new JobOptions();
 
   ResumeCommand(Session session) {
@@ -77,39 +86,47 @@ final class ResumeCommand implements Callable<Integer> {
     }
     try {
       ReadResult read = LayoutInput.read(file, session.streams());
-      ReadResult next = on == null ? read : LayoutInput.read(on, session.streams());
+      Optional<ReadResult> next =
+          on == null ? Optional.empty() : Optional.of(LayoutInput.read(on, session.streams()));
       Optional<Bed> before = bed(read);
-      Optional<Bed> bed = on == null ? before : bed(next);
+      Optional<Bed> bed = next.isEmpty() ? before : bed(next.get());
       StateResult state = StateReader.read(Path.of(stateFile));
       if (before.isEmpty() || bed.isEmpty()) {
         return ExitCode.FINDINGS;
       }
       if (state.state().isEmpty()) {
+        List<CheckedFile> file =
+            List.of(new CheckedFile(state.fileName(), state.text(), state.findings()));
         session
             .console()
-            .result(
-                FindingsText.of(
-                    List.of(new CheckedFile(state.fileName(), state.text(), state.findings()))));
+            .result(format == Format.json ? FindingsJson.of(file) : FindingsText.of(file));
         return ExitCode.FINDINGS;
       }
-      return resume(before.get(), state.state().get(), bed.get());
+      return resume(before.get(), state.state().get(), bed.get())
+          .map(ways -> written(read, next, ways))
+          .orElse(ExitCode.FINDINGS);
     } catch (UnreadableFile e) {
-      return message(e.getMessage(), ExitCode.FILE);
+      return file(e.getMessage());
     } catch (InvalidPathException e) {
-      return message(stateFile + " is not a file name.", ExitCode.FILE);
+      return file(stateFile + " is not a file name.");
     }
   }
 
-  private int message(@Nullable String text, int code) {
+  private int file(@Nullable String text) {
+    message(text);
+    return ExitCode.FILE;
+  }
+
+  private void message(@Nullable String text) {
     session.console().message("hoopwright resume: " + text);
-    return code;
   }
 
   private Optional<Bed> bed(ReadResult read) {
     Optional<Layout> layout = read.layout();
     Optional<Bed> bed = layout.flatMap(l -> Hoopwright.assign(l).bed());
     if (bed.isEmpty() || Findings.hasErrors(read.report().findings())) {
-      FindingsReport report = new FindingsReport(FindingsFormat.text);
+      FindingsReport report =
+          new FindingsReport(format == Format.json ? FindingsFormat.json : FindingsFormat.text);
       report.add(read, read.report().findings());
       session.console().result(report.text());
       return Optional.empty();
@@ -117,18 +134,26 @@ final class ResumeCommand implements Callable<Integer> {
     return bed;
   }
 
-  private int resume(Bed before, HalfDone state, Bed bed) {
+  /** The ways on; empty when there is none, and then a message has said why. */
+  private Optional<List<WayOn>> resume(Bed before, HalfDone state, Bed bed) {
     List<Breach> wrong = Replay.check(before, state);
     if (!wrong.isEmpty()) {
       wrong.forEach(b -> session.console().message(stateFile + ": " + b.message()));
-      return message(
-          "this cannot be the state of that frame; mend " + stateFile + ".", ExitCode.FINDINGS);
+      message("this cannot be the state of that frame; mend " + stateFile + ".");
+      return Optional.empty();
     }
     List<WayOn> ways = Hoopwright.waysOn(before, state, bed, options.job(bed.layout()), most);
     if (ways.isEmpty()) {
-      return message("there is no way on: the layout has no route.", ExitCode.FINDINGS);
+      message("there is no way on: the layout has no route.");
+      return Optional.empty();
     }
-    session.console().result(WaysSheet.of(ways));
+    return Optional.of(ways);
+  }
+
+  private int written(ReadResult read, Optional<ReadResult> next, List<WayOn> ways) {
+    session
+        .console()
+        .result(format == Format.json ? WaysWriter.write(read, next, ways) : WaysSheet.of(ways));
     return ExitCode.DONE;
   }
 }
