@@ -41,45 +41,56 @@ public final class FindingsText {
     for (CheckedFile file : files) {
       TextLines lines = new TextLines(file.text());
       for (Finding finding : file.findings()) {
-        finding(out, Shown.escaped(file.name()), lines, finding);
+        finding(out, Shown.escaped(file.name()), file.text(), lines, finding);
       }
     }
     return out.toString();
   }
 
-  private static void finding(StringBuilder out, String name, TextLines lines, Finding finding) {
+  private static void finding(
+      StringBuilder out, String name, String text, TextLines lines, Finding finding) {
     out.append(name).append(':');
     finding.place().ifPresent(p -> out.append(p.line()).append(':').append(p.column()).append(':'));
     out.append(' ').append(finding.severity().word()).append(": ");
     out.append(Shown.escaped(finding.message()));
     out.append(" [").append(finding.code().code()).append("]\n");
-    finding.place().ifPresent(p -> excerpt(out, lines, p));
+    finding.place().ifPresent(p -> excerpt(out, text, lines, p));
     if (!finding.fix().isEmpty()) {
       out.append("  fix: ").append(Shown.escaped(finding.fix())).append('\n');
     }
     finding.source().ifPresent(s -> out.append("  source: ").append(Shown.escaped(s)).append('\n'));
   }
 
-  private static void excerpt(StringBuilder out, TextLines lines, Place place) {
-    String line = lines.line(place.line()).replace('\t', ' ');
-    if (line.isBlank()) {
+  /** Looks at the stretch that is shown and at no more: a file may be one line of 4 MB. */
+  private static void excerpt(StringBuilder out, String text, TextLines lines, Place place) {
+    if (place.line() > lines.count()) {
       return;
     }
-    int at = Math.min(place.column() - 1, line.length());
-    int from = line.length() <= MAX_EXCERPT ? 0 : whole(line, Math.max(0, at - MAX_EXCERPT / 2));
-    int to = whole(line, Math.min(line.length(), from + MAX_EXCERPT));
-    String before = (from > 0 ? ELLIPSIS : "") + Shown.escaped(line.substring(from, at));
-    String after = Shown.escaped(line.substring(at, to)) + (to < line.length() ? ELLIPSIS : "");
+    int start = lines.start(place.line());
+    int end = lines.end(place.line());
+    int at = Math.min(start + place.column() - 1, end);
+    boolean all = end - start <= MAX_EXCERPT;
+    int from = all ? start : whole(text, Math.max(start, at - MAX_EXCERPT / 2));
+    int to = whole(text, Math.min(end, from + MAX_EXCERPT));
+    if (text.substring(from, to).isBlank()) {
+      return;
+    }
+    String before = (from > start ? ELLIPSIS : "") + shown(text, from, at);
+    String after = shown(text, at, to) + (to < end ? ELLIPSIS : "");
     out.append(before).append(after).append('\n');
     out.append(" ".repeat(before.codePointCount(0, before.length()))).append("^\n");
   }
 
+  private static String shown(String text, int from, int to) {
+    return Shown.escaped(text.substring(from, to).replace('\t', ' '));
+  }
+
   /** The offset, or one less where it would part a surrogate pair. */
-  private static int whole(String line, int offset) {
+  private static int whole(String text, int offset) {
     return offset > 0
-            && offset < line.length()
-            && Character.isLowSurrogate(line.charAt(offset))
-            && Character.isHighSurrogate(line.charAt(offset - 1))
+            && offset < text.length()
+            && Character.isLowSurrogate(text.charAt(offset))
+            && Character.isHighSurrogate(text.charAt(offset - 1))
         ? offset - 1
         : offset;
   }

@@ -29,7 +29,9 @@ public final class CommandRunner {
     try {
       Session session = new Session(streams, console);
       code = isPlainCheck(args) ? plainCheck(session, args) : execute(session, args);
-    } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+    } catch (OutOfMemoryError e) {
+      code = tooMuch(console);
+    } catch (RuntimeException | StackOverflowError e) {
       code = fault(console, e);
     }
     return console.flush(streams, code);
@@ -103,6 +105,14 @@ public final class CommandRunner {
     console.dropResults();
     console.message("hoopwright: this is a fault of the program, please report it: " + words(e));
     return ExitCode.FAULT;
+  }
+
+  private static int tooMuch(Console console) {
+    console.dropResults();
+    console.message(
+        "hoopwright: there is not enough memory for this call; name fewer files, or give Java more"
+            + " with -Xmx.");
+    return ExitCode.GAVE_UP;
   }
 
   private static String words(Throwable e) {

@@ -4,6 +4,8 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
 import java.util.Locale;
 import org.hoopwright.patterns.json.Shown;
 
@@ -12,6 +14,8 @@ import org.hoopwright.patterns.json.Shown;
  * standard error. Not thread-safe.
  */
 final class Console {
+
+  private static final int PIECE = 8192;
 
   private final StringBuilder results = new StringBuilder();
   private final StringBuilder messages = new StringBuilder();
@@ -58,10 +62,15 @@ final class Console {
   }
 
   private static void write(OutputStream out, StringBuilder text) throws IOException {
-    if (!text.isEmpty()) {
-      out.write(text.toString().getBytes(UTF_8));
+    // Piece by piece: results may be large, and a copy of them as bytes larger.
+    Writer writer = new OutputStreamWriter(out, UTF_8);
+    char[] piece = new char[PIECE];
+    for (int from = 0; from < text.length(); from += PIECE) {
+      int to = Math.min(text.length(), from + PIECE);
+      text.getChars(from, to, piece, 0);
+      writer.write(piece, 0, to - from);
     }
-    out.flush();
+    writer.flush();
   }
 
   /** Whether the reader of a pipe has ended, as {@code head} does; no code tells, only words. */

@@ -29,10 +29,14 @@ final class FindingsReport {
 
   /** Adds a file with everything that was found about it. */
   void add(ReadResult file, CheckReport report) {
+    // Of many clean files only the names are kept.
+    String text = report.findings().isEmpty() ? "" : file.text();
     CheckedFile checked =
-        new CheckedFile(file.fileName(), file.text(), report.findings(), report.silent());
+        new CheckedFile(file.fileName(), text, report.findings(), report.silent());
     files.add(checked);
-    pages.add(new FindingsPage.Checked(file.fileName(), file.checkable(), checked.findings()));
+    if (format == FindingsFormat.html) {
+      pages.add(new FindingsPage.Checked(file.fileName(), file.checkable(), checked.findings()));
+    }
   }
 
   /** Adds a file with findings of which every rule was asked. */

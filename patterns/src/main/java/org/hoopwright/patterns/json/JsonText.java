@@ -3,6 +3,7 @@ package org.hoopwright.patterns.json;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Writes JSON in one canonical form: two-space indent, {@code \n}, no trailing blank.
@@ -55,12 +56,12 @@ public final class JsonText {
 
   private void value(Object value, int indent, int column) {
     if (!(value instanceof Map<?, ?>) && !(value instanceof List<?>)) {
-      out.append(inline(value));
+      out.append(scalar(value));
       return;
     }
-    String line = inline(value);
-    if (column + line.length() + 1 <= WIDTH) { // and a comma
-      out.append(line);
+    Optional<String> line = inline(value, WIDTH - column - 1); // and a comma
+    if (line.isPresent()) {
+      out.append(line.get());
     } else if (value instanceof Map<?, ?> map) {
       object(map, indent);
     } else {
@@ -92,15 +93,16 @@ public final class JsonText {
     int column = WIDTH; // the first item starts a line
     String separator = "";
     for (Object item : list) {
-      String line = inline(item);
+      Optional<String> line = inline(item, WIDTH);
+      int length = line.map(String::length).orElse(WIDTH);
       out.append(separator);
-      if (column + 1 + line.length() + 1 <= WIDTH) {
-        out.append(' ').append(line);
-        column += 2 + line.length();
+      if (line.isPresent() && column + 1 + length + 1 <= WIDTH) {
+        out.append(' ').append(line.get());
+        column += 2 + length;
       } else {
         newLine(indent + 2);
         value(item, indent + 2, indent + 2);
-        column = indent + 2 + line.length() + 1;
+        column = indent + 2 + length + 1;
       }
       separator = ",";
     }
@@ -112,7 +114,46 @@ public final class JsonText {
     out.append('\n').append(" ".repeat(indent));
   }
 
-  private static String inline(Object value) {
+  /**
+   * A value on one line, when it has at most so many columns. What is longer is not looked at to
+   * its end, so that a deep value is not written again at every depth.
+   */
+  private static Optional<String> inline(Object value, int most) {
+    StringBuilder line = new StringBuilder();
+    return append(line, value, most) ? Optional.of(line.toString()) : Optional.empty();
+  }
+
+  /** Whether the line has at most so many columns with this value. */
+  private static boolean append(StringBuilder line, Object value, int most) {
+    if (value instanceof List<?> list) {
+      line.append('[');
+      String separator = "";
+      for (Object item : list) {
+        line.append(separator);
+        if (!append(line, item, most)) {
+          return false;
+        }
+        separator = ", ";
+      }
+      line.append(']');
+    } else if (value instanceof Map<?, ?> map) {
+      line.append('{');
+      String separator = " ";
+      for (Map.Entry<?, ?> member : map.entrySet()) {
+        line.append(separator).append(quote((String) member.getKey())).append(": ");
+        if (!append(line, member.getValue(), most)) {
+          return false;
+        }
+        separator = ", ";
+      }
+      line.append(map.isEmpty() ? "}" : " }");
+    } else {
+      line.append(scalar(value));
+    }
+    return line.length() <= most;
+  }
+
+  private static String scalar(Object value) {
     if (value instanceof String s) {
       return quote(s);
     }
@@ -121,22 +162,6 @@ public final class JsonText {
     }
     if (value instanceof Integer || value instanceof Long || value instanceof Boolean) {
       return value.toString();
-    }
-    StringBuilder line = new StringBuilder();
-    if (value instanceof List<?> list) {
-      for (Object item : list) {
-        line.append(line.isEmpty() ? "" : ", ").append(inline(item));
-      }
-      return "[" + line + "]";
-    }
-    if (value instanceof Map<?, ?> map) {
-      map.forEach(
-          (key, member) ->
-              line.append(line.isEmpty() ? " " : ", ")
-                  .append(quote((String) key))
-                  .append(": ")
-                  .append(inline(member)));
-      return line.isEmpty() ? "{}" : "{" + line + " }";
     }
     throw new IllegalArgumentException(
         String.format(

@@ -34,7 +34,8 @@ import tools.jackson.core.json.JsonReadFeature;
  *
  * <p>Reading stops at the first fault of the text; what stood before it is in the tree all the
  * same, the values that were still open marked as not complete. Time and memory are linear in the
- * text, whatever it holds: depth and tokens are limited, and no number is turned into a value here.
+ * text, whatever it holds: depth, tokens and entries are limited, and no number is turned into a
+ * value here.
  *
  * @param root the outermost value, as far as it was read; empty when there is none
  * @param flaw why reading stopped; empty when the whole text is JSON
@@ -47,7 +48,14 @@ public record JsonTree(Optional<JsonNode> root, Optional<Finding> flaw) {
   /** The most tokens (brackets, names and values) that are read. */
   public static final int MAX_TOKENS = 200_000;
 
-  // Depth and tokens are counted here, where their places are known; lengths of texts and numbers
+  /**
+   * The most members of one object, and entries of one list, that are read: no frame has more
+   * holes.
+   */
+  public static final int MAX_ENTRIES = 2_000;
+
+  // Depth, tokens and entries are counted here, where their places are known; lengths of texts and
+  // numbers
   // are the reader's business. Names are not kept in a shared table, which hostile names could
   // slow down.
   private static final JsonFactory FACTORY =
@@ -82,6 +90,13 @@ public record JsonTree(Optional<JsonNode> root, Optional<Finding> flaw) {
     Open(int offset, boolean object) {
       this.offset = offset;
       this.object = object;
+    }
+
+    /** Whether this token begins an entry more than may be. */
+    boolean isFullFor(JsonToken token) {
+      return object
+          ? token == JsonToken.PROPERTY_NAME && members.size() == MAX_ENTRIES
+          : token != JsonToken.END_ARRAY && items.size() == MAX_ENTRIES;
     }
   }
 
@@ -142,6 +157,9 @@ public record JsonTree(Optional<JsonNode> root, Optional<Finding> flaw) {
           boolean opens = token == JsonToken.START_OBJECT || token == JsonToken.START_ARRAY;
           if (opens && stack.size() == MAX_DEPTH) {
             return Optional.of(tooDeep(offset));
+          }
+          if (!stack.isEmpty() && stack.element().isFullFor(token)) {
+            return Optional.of(tooManyEntries(offset));
           }
           take(parser, token, offset);
         }
@@ -235,6 +253,15 @@ public record JsonTree(Optional<JsonNode> root, Optional<Finding> flaw) {
           offset + 1,
           "Objects and lists stand more than %s deep in each other.".formatted(MAX_DEPTH),
           "A layout needs no more than 5 levels; check the brackets.");
+    }
+
+    private Finding tooManyEntries(int offset) {
+      return finding(
+          JSON_LIMIT,
+          offset,
+          offset + 1,
+          "More than %s entries stand in one list or object.".formatted(MAX_ENTRIES),
+          "No frame has so many holes; leave out what does not belong to the layout.");
     }
 
     private Finding tooManyTokens(int offset) {

@@ -73,16 +73,21 @@ public final class TextLines {
     return starts()[line - 1];
   }
 
-  /** A line without its end, or nothing when there is no such line. */
-  public String line(int line) {
-    if (line < 1 || line > count()) {
-      return "";
-    }
+  /**
+   * The offset just past a line's last character, its line end left aside.
+   *
+   * @param line from 1 to {@link #count}
+   */
+  public int end(int line) {
     int end = line == count() ? text.length() : start(line + 1);
-    int from = start(line);
-    while (end > from && (text.charAt(end - 1) == '\n' || text.charAt(end - 1) == '\r')) {
+    while (end > start(line) && (text.charAt(end - 1) == '\n' || text.charAt(end - 1) == '\r')) {
       end--;
     }
-    return text.substring(from, end);
+    return end;
+  }
+
+  /** A line without its end, or nothing when there is no such line. */
+  public String line(int line) {
+    return line < 1 || line > count() ? "" : text.substring(start(line), end(line));
   }
 }
