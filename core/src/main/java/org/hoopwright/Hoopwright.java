@@ -85,6 +85,7 @@ public final class Hoopwright {
           routes.ranked().isEmpty()
               ? List.of(
                   Finding.of(FindingCode.ROUTE_UNKNOWN)
+                      .at("", layout.places())
                       .fix("Plan with a higher limit of nodes to find out.")
                       .build())
               : List.of();

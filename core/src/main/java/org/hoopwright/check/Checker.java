@@ -16,6 +16,7 @@ import org.hoopwright.bed.StatedAssignment;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.FindingCode;
 import org.hoopwright.finding.Findings;
+import org.hoopwright.finding.Places;
 import org.hoopwright.finding.Severity;
 import org.hoopwright.frame.Draft;
 import org.hoopwright.frame.Layout;
@@ -216,7 +217,7 @@ public final class Checker {
     try {
       rule.look(facts, own::add);
     } catch (RuntimeException e) {
-      own = List.of(crashed(rule, e));
+      own = List.of(crashed(rule, e, draft.layout().places()));
     }
     own.forEach(
         f -> {
@@ -240,8 +241,9 @@ public final class Checker {
     return because == null ? lost(Needs.of(code)) : List.copyOf(because);
   }
 
-  private static Finding crashed(Rule rule, RuntimeException e) {
+  private static Finding crashed(Rule rule, RuntimeException e, Places places) {
     return Finding.of(FindingCode.RULE_CRASHED)
+        .at("", places)
         .message(
             "A fault of Hoopwright, not of the layout: the rule %s crashed (%s)."
                 .formatted(rule.code().code(), e.getClass().getSimpleName()))

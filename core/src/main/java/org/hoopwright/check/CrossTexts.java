@@ -36,7 +36,7 @@ final class CrossTexts {
                   .example("willowbank-100", "\"last\": \"7T\"", "\"last\": \"9T\""),
               RuleText.of(FindingCode.CROSS_HOLE_BLOCKED)
                   .says("Crosses pass by a blocked hole and take the next one.")
-                  .inWords("\"blocked\": []", "\"blocked\": [\"L11H\"]"),
+                  .example("willowbank-100", "\"blocked\": []", "\"blocked\": [\"L12H\"]"),
               RuleText.of(FindingCode.SHARED_CHOICE)
                   .says(
                       "More holes are named as shared than the crosses need, so one choice among them was made at the least cost. Another choice makes another pattern.")
@@ -50,11 +50,17 @@ final class CrossTexts {
               RuleText.of(FindingCode.SHARED_CANDIDATE)
                   .says(
                       "A detour or a reading makes a hole take two strings that is not named under holes.shared; whether it is wide enough only a look can tell.")
-                  .inWords("\"shared\": [\"L10H\"]", "\"shared\": []"),
+                  .example(
+                      "willowbank-badminton",
+                      "\"tieOff\": [\"7H\", \"9H\", \"6T\", \"9T\"],\n    \"shared\": [\"8H\", \"10H\", \"8T\", \"10T\"]\n  },\n  \"mains\": { \"count\": 22, \"start\": \"throat\", \"skip\": [] }",
+                      "\"tieOff\": [\"7H\", \"9H\", \"6T\", \"9T\"]\n  },\n  \"mains\": { \"count\": 22, \"start\": \"throat\" }"),
               RuleText.of(FindingCode.TIE_OFF_CANDIDATE)
                   .says(
                       "No tie-off hole is stated, and likely ones were taken for it; look at the frame before you rely on them.")
-                  .inWords("\"tieOff\": [\"5H\", \"6T\"]", "\"tieOff\": []"),
+                  .example(
+                      "willowbank-badminton",
+                      "\"tieOff\": [\"7H\", \"9H\", \"6T\", \"9T\"],\n    \"shared\": [\"8H\", \"10H\", \"8T\", \"10T\"]\n  },\n  \"mains\": { \"count\": 22, \"start\": \"throat\", \"skip\": [] }",
+                      "\"shared\": [\"8H\", \"10H\", \"8T\", \"10T\"]\n  },\n  \"mains\": { \"count\": 22, \"start\": \"throat\" }"),
               RuleText.of(FindingCode.CROSSES_UNUSUAL)
                   .says("The number of crosses is beyond what the game knows (ranges below).")
                   .example("willowbank-100", "\"count\": 19", "\"count\": 12"),

@@ -18,15 +18,17 @@ final class KnotTexts {
                       "\"tieOff\": [\"L5H\"]"),
               RuleText.of(FindingCode.TIE_OFF_FULL)
                   .says("The strings that run through the hole fill its bore, so no knot goes in.")
-                  .inWords(
-                      "\"bore\": { \"R10T\": 3 }",
-                      "a tie-off hole that is shared, carries two, and has a bore of 2"),
+                  .example(
+                      "willowbank-badminton",
+                      "\"tieOff\": [\"7H\", \"9H\", \"6T\", \"9T\"]",
+                      "\"tieOff\": [\"8H\", \"9H\", \"6T\", \"9T\"]"),
               RuleText.of(FindingCode.TIE_OFF_NO_ANCHOR)
                   .says(
                       "A knot is tied round the string that runs through its own hole; a hole without string offers none.")
-                  .inWords(
-                      "\"tieOff\": [\"5H\"]",
-                      "a tie-off hole that is also named under crosses.skip"),
+                  .example(
+                      "willowbank-100",
+                      "\"count\": 19, \"skip\": []",
+                      "\"count\": 18, \"skip\": [\"12T\"]"),
               RuleText.of(FindingCode.TIE_OFF_ONE_SIDE)
                   .says(
                       "The ends of a string come out on both sides. A name without L or R means both.")

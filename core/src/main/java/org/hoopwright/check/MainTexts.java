@@ -27,13 +27,17 @@ final class MainTexts {
               RuleText.of(FindingCode.PATTERN_INFERRED)
                   .says(
                       "The layout does not state mains.skip, and the holes allow one reading only. It was used, and is shown, so that it can be written into the file (`infer`).")
-                  .inWords("\"skip\": [\"7H\", \"9H\", \"7T\", \"9T\"]", "no mains.skip"),
+                  .example(
+                      "willowbank-100",
+                      "\"count\": 16, \"start\": \"throat\", \"skip\": [\"7H\", \"9H\", \"7T\", \"9T\"]",
+                      "\"count\": 16, \"start\": \"throat\""),
               RuleText.of(FindingCode.PATTERN_UNSURE)
                   .says(
                       "The holes can be read in more than one way that is nearly as good; planning from a guess could crack a frame.")
-                  .inWords(
-                      "\"skip\": [\"7H\", \"9H\", \"7T\", \"9T\"]",
-                      "no mains.skip, holes counted only"),
+                  .example(
+                      "willowbank-100-worn",
+                      "\"count\": 16, \"start\": \"throat\", \"skip\": [\"7H\", \"9H\", \"7T\", \"9T\"]",
+                      "\"count\": 16, \"start\": \"throat\""),
               RuleText.of(FindingCode.PATTERN_NONE)
                   .says("No labelling of the holes fits the counts of mains and crosses.")
                   .inWords("\"head\": 18, \"throat\": 17", "\"head\": 8, \"throat\": 8"),

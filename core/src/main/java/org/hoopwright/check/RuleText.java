@@ -22,11 +22,23 @@ public record RuleText(FindingCode code, String explanation, Optional<Example> e
   /**
    * An example.
    *
-   * @param sample the bundled layout in which it stands; empty when it is told in words
-   * @param right right; for a sample, a stretch of its text
-   * @param wrong wrong; for a sample, what stands there instead
+   * @param kind how it is told
+   * @param sample the bundled layout in which it stands; empty when it is not of a layout
+   * @param right right; for a layout a stretch of its text, for a call its words
+   * @param wrong wrong; for a layout what stands there instead, for a call its words
    */
-  public record Example(String sample, String right, String wrong) {}
+  public record Example(Kind kind, String sample, String right, String wrong) {
+
+    /** How an example is told. */
+    public enum Kind {
+      /** By a stretch of a bundled layout. */
+      LAYOUT,
+      /** By what is asked for: the words of a command, without the program's name. */
+      CALL,
+      /** In words, where no few words of a file or a call show it. */
+      WORDS
+    }
+  }
 
   static RuleText of(FindingCode code) {
     return new RuleText(code, "", Optional.empty());
@@ -45,11 +57,19 @@ public record RuleText(FindingCode code, String explanation, Optional<Example> e
   }
 
   RuleText example(String sample, String right, String wrong) {
-    return new RuleText(code, explanation, Optional.of(new Example(sample, right, wrong)));
+    return with(new Example(Example.Kind.LAYOUT, sample, right, wrong));
+  }
+
+  RuleText call(String right, String wrong) {
+    return with(new Example(Example.Kind.CALL, "", right, wrong));
   }
 
   RuleText inWords(String right, String wrong) {
-    return example("", right, wrong);
+    return with(new Example(Example.Kind.WORDS, "", right, wrong));
+  }
+
+  private RuleText with(Example shown) {
+    return new RuleText(code, explanation, Optional.of(shown));
   }
 
   /**

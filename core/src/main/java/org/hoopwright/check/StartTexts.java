@@ -36,7 +36,11 @@ final class StartTexts {
                       "More than {COVERED_SHARE} of the passes go through a hole that an earlier run covers, in the best route that there is."),
               RuleText.of(FindingCode.ROUTE_LONG_RUN)
                   .says(
-                      "Runs over many places need a groove that long. The limit is 4 places unless the job says otherwise."),
+                      "Runs over many places need a groove that long. The limit is 4 places unless the job says otherwise.")
+                  .example(
+                      "willowbank-teaching",
+                      "\"tieOff\": [\"1H\", \"1T\", \"2T\"]",
+                      "\"tieOff\": [\"3H\", \"3T\"]"),
               RuleText.of(FindingCode.ROUTE_DOUBLED)
                   .says(
                       "More than {DOUBLED_SHARE} of the runs lie over an earlier one, in the best route that there is."),
@@ -47,15 +51,20 @@ final class StartTexts {
               RuleText.of(FindingCode.DETOUR)
                   .says(
                       "The nearest pattern that leaves the blocked hole out is shown: which strings move, and which holes take two. Look whether these holes are wide enough.")
-                  .inWords("\"blocked\": []", "\"blocked\": [\"L3H\"]"),
+                  .example("willowbank-100", "\"blocked\": []", "\"blocked\": [\"L3H\"]"),
               RuleText.of(FindingCode.DETOUR_NONE)
                   .says(
-                      "No pattern near the stated one leaves the blocked hole out and can be strung."),
+                      "No pattern near the stated one leaves the blocked hole out and can be strung.")
+                  .example("willowbank-100", "\"blocked\": []", "\"blocked\": [\"1H\", \"1T\"]"),
               RuleText.of(FindingCode.HALF_DONE)
                   .says("What a half-done job leaves to choose, or forbids."),
               RuleText.of(FindingCode.ROUTE_OBSTACLE)
                   .says(
-                      "One of the facts that together forbid every route; lifting any one of them may be enough."),
+                      "One of the facts that together forbid every route; lifting any one of them may be enough.")
+                  .example(
+                      "willowbank-100",
+                      "\"tieOff\": [\"5H\", \"6T\", \"8T\", \"12T\"]",
+                      "\"tieOff\": [\"3H\", \"3T\"]"),
               RuleText.of(FindingCode.NO_ROUTE)
                   .says(
                       "The search proved that no order of the string keeps to all hard rules. A smallest set of facts that together forbid it is named.")

@@ -3,17 +3,24 @@ package org.hoopwright.patterns;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayOutputStream;
+import java.io.InputStream;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.hoopwright.Hoopwright;
 import org.hoopwright.check.RuleBook;
 import org.hoopwright.check.RuleText;
+import org.hoopwright.check.RuleText.Example.Kind;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.FindingCode;
 import org.hoopwright.finding.Findings;
+import org.hoopwright.patterns.cli.CommandRunner;
+import org.hoopwright.patterns.cli.Streams;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -56,15 +63,61 @@ class RuleBookTest {
     assertThat(explanations).hasSize(codes.size());
   }
 
-  static Stream<RuleText> shown() {
+  private static Stream<RuleText> shown(Kind kind) {
     return RuleBook.groups().stream()
         .flatMap(g -> g.rules().stream())
-        .filter(r -> r.example().filter(e -> !e.sample().isEmpty()).isPresent());
+        .filter(r -> r.example().filter(e -> e.kind() == kind).isPresent());
   }
 
+  static Stream<RuleText> shown() {
+    return shown(Kind.LAYOUT);
+  }
+
+  static Stream<RuleText> called() {
+    return shown(Kind.CALL);
+  }
+
+  /** The findings of which no few words of a layout or a call give an example that can be tried. */
+  private static final Map<FindingCode, String> NOT_TRIED =
+      Map.ofEntries(
+          Map.entry(FindingCode.JSON_EMPTY, "the example is an empty file"),
+          Map.entry(FindingCode.MAINS_SKIP_MISSING, "only callers who lay strings themselves"),
+          Map.entry(FindingCode.PATTERN_NONE, "it takes several changes of a bundled layout"),
+          Map.entry(FindingCode.MAINS_START_INFERRED, "it takes several changes"),
+          Map.entry(FindingCode.OFFSETS_DIFFER, "it takes two measures that fit each other"),
+          Map.entry(FindingCode.HOLES_GAP, "it takes holes that are not there"),
+          Map.entry(FindingCode.ROUTE_UNKNOWN, "it takes a search beyond its limit"),
+          Map.entry(FindingCode.ROUTE_HARD, "no bundled layout comes near"),
+          Map.entry(FindingCode.ROUTE_DOUBLED, "no bundled layout comes near"),
+          Map.entry(FindingCode.HALF_DONE, "it takes the file of a half-done job"),
+          Map.entry(FindingCode.REPLAY_BREACH, "a plan that is handed out never has it"),
+          Map.entry(FindingCode.RULE_CRASHED, "a fault of ours"));
+
   @Test
-  void mostRulesOnLayoutsAreShownOnASample() {
-    assertThat(shown()).hasSizeGreaterThan(60);
+  void everyOtherFindingHasAnExampleThatIsTried() {
+    Set<FindingCode> tried =
+        Stream.concat(shown(), called()).map(RuleText::code).collect(Collectors.toSet());
+    assertThat(tried).doesNotContainAnyElementsOf(NOT_TRIED.keySet());
+    assertThat(EnumSet.allOf(FindingCode.class))
+        .allMatch(c -> tried.contains(c) || NOT_TRIED.containsKey(c));
+  }
+
+  private static String said(String call) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    int code =
+        CommandRunner.run(new Streams(InputStream.nullInputStream(), out, out), call.split(" "));
+    assertThat(code).as(call).isZero();
+    return out.toString(UTF_8);
+  }
+
+  @ParameterizedTest
+  @MethodSource("called")
+  void theWrongCallGivesTheFindingAndTheRightOneDoesNot(RuleText rule) {
+    RuleText.Example example = rule.example().orElseThrow();
+    String code = "[" + rule.code().code() + "]";
+
+    assertThat(said(example.wrong())).as(example.wrong()).contains(code);
+    assertThat(said(example.right())).as(example.right()).doesNotContain(code);
   }
 
   @ParameterizedTest

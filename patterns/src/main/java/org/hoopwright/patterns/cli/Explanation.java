@@ -35,8 +35,9 @@ final class Explanation {
     rule.example()
         .ifPresent(
             e -> {
-              block(text, "Wrong", e.wrong());
-              block(text, "Right", e.right());
+              String before = e.kind() == RuleText.Example.Kind.CALL ? "hoopwright " : "";
+              block(text, "Wrong", before + e.wrong());
+              block(text, "Right", before + e.right());
             });
     if (!rule.silentAfter().isEmpty()) {
       text.append("\nNot looked for beside: ");

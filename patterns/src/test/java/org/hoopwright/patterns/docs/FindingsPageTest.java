@@ -70,8 +70,10 @@ class FindingsPageTest {
     rule.example()
         .ifPresent(
             e -> {
-              block(page, "Wrong", e.wrong());
-              block(page, "Right", e.right());
+              boolean call = e.kind() == RuleText.Example.Kind.CALL;
+              String in = e.sample().isEmpty() ? "" : ", in `sample:" + e.sample() + "`";
+              block(page, "Wrong" + in, e.wrong(), call);
+              block(page, "Right", e.right(), call);
             });
     if (!rule.silentAfter().isEmpty()) {
       page.append("Not looked for beside ")
@@ -83,7 +85,11 @@ class FindingsPageTest {
     }
   }
 
-  private static void block(StringBuilder page, String title, String text) {
+  private static void block(StringBuilder page, String title, String text, boolean call) {
+    if (call) {
+      page.append(title).append(":\n\n```sh\nhoopwright ").append(text).append("\n```\n\n");
+      return;
+    }
     String shown = text.strip();
     if (shown.length() > 200) {
       shown = shown.substring(0, 60) + "\u2026";
