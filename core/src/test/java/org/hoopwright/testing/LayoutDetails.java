@@ -1,6 +1,8 @@
 package org.hoopwright.testing;
 
+import com.google.common.collect.Comparators;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -66,7 +68,13 @@ public final class LayoutDetails {
     maybe(() -> b.frame(rounded(690), rounded(1.05 * outline.widthMm())));
     b.hoop(hoop());
     b.at(coordinates());
-    maybe(() -> b.mainsOffsets(mains()));
+    maybe(
+        () -> {
+          EachSide<StringOffsets.Mains> measured = mains();
+          if (growing(measured.left()) && growing(measured.right())) {
+            b.mainsOffsets(measured);
+          }
+        });
     maybe(() -> b.crossesOffsets(crosses()));
     maybe(this::firstAndLast);
     maybe(() -> b.headZone(headZone()));
@@ -121,6 +129,12 @@ public final class LayoutDetails {
     return draw.chance(50)
         ? new EachSide<>(left, mains(Side.RIGHT))
         : new EachSide<>(left, bed.symmetric() ? left : mains(Side.RIGHT));
+  }
+
+  /** Mains past the widest part of a hoop have holes nearer the axis again, and are not measured. */
+  private static boolean growing(StringOffsets.Mains mains) {
+    return Comparators.isInStrictOrder(mains.head(), Comparator.naturalOrder())
+        && Comparators.isInStrictOrder(mains.throat(), Comparator.naturalOrder());
   }
 
   private StringOffsets.Mains mains(Side side) {

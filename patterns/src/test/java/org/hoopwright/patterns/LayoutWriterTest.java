@@ -48,6 +48,12 @@ class LayoutWriterTest {
     comesBack(layout);
   }
 
+  /** Its outermost mains have holes nearer the axis than those beside them. */
+  @Test
+  void andSoForMainsPastTheWidestPart() {
+    andSoForLayoutsThatSayEverything(-38);
+  }
+
   @Property(tries = 300)
   void andSoForLayoutsThatSayEverything(@ForAll long seed) {
     Layout layout = LayoutDetails.any(Draw.from(seed)).orElseThrow();
