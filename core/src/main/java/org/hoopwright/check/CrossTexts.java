@@ -36,7 +36,7 @@ final class CrossTexts {
                   .example("willowbank-100", "\"last\": \"7T\"", "\"last\": \"9T\""),
               RuleText.of(FindingCode.CROSS_HOLE_BLOCKED)
                   .says("Crosses pass by a blocked hole and take the next one.")
-                  .example("willowbank-100", "\"blocked\": []", "\"blocked\": [\"L12H\"]"),
+                  .inWords("\"blocked\": []", "\"blocked\": [\"L11H\"]"),
               RuleText.of(FindingCode.SHARED_CHOICE)
                   .says(
                       "More holes are named as shared than the crosses need, so one choice among them was made at the least cost. Another choice makes another pattern.")

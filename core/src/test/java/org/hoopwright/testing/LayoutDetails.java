@@ -131,7 +131,9 @@ public final class LayoutDetails {
         : new EachSide<>(left, bed.symmetric() ? left : mains(Side.RIGHT));
   }
 
-  /** Mains past the widest part of a hoop have holes nearer the axis again, and are not measured. */
+  /**
+   * Mains past the widest part of a hoop have holes nearer the axis again, and are not measured.
+   */
   private static boolean growing(StringOffsets.Mains mains) {
     return Comparators.isInStrictOrder(mains.head(), Comparator.naturalOrder())
         && Comparators.isInStrictOrder(mains.throat(), Comparator.naturalOrder());

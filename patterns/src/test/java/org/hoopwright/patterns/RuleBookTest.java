@@ -85,12 +85,12 @@ class RuleBookTest {
           Map.entry(FindingCode.PATTERN_NONE, "it takes several changes of a bundled layout"),
           Map.entry(FindingCode.MAINS_START_INFERRED, "it takes several changes"),
           Map.entry(FindingCode.OFFSETS_DIFFER, "it takes two measures that fit each other"),
+          Map.entry(FindingCode.CROSS_HOLE_BLOCKED, "it takes a cross less too"),
           Map.entry(FindingCode.HOLES_GAP, "it takes holes that are not there"),
           Map.entry(FindingCode.ROUTE_UNKNOWN, "it takes a search beyond its limit"),
           Map.entry(FindingCode.ROUTE_HARD, "no bundled layout comes near"),
           Map.entry(FindingCode.ROUTE_DOUBLED, "no bundled layout comes near"),
           Map.entry(FindingCode.HALF_DONE, "it takes the file of a half-done job"),
-          Map.entry(FindingCode.REPLAY_BREACH, "a plan that is handed out never has it"),
           Map.entry(FindingCode.RULE_CRASHED, "a fault of ours"));
 
   @Test
