@@ -306,6 +306,20 @@ public final class Bed {
     return graph.spansAt(hole);
   }
 
+  /** The spans that run beside this one: one or two mains, or one or two crosses. */
+  public List<SpanId> beside(SpanId span) {
+    List<SpanId> row = span.isMain() ? mainsLeftToRight() : crosses.stream().map(Span::id).toList();
+    int i = row.indexOf(span);
+    List<SpanId> beside = new ArrayList<>();
+    if (i > 0) {
+      beside.add(row.get(i - 1));
+    }
+    if (i >= 0 && i + 1 < row.size()) {
+      beside.add(row.get(i + 1));
+    }
+    return List.copyOf(beside);
+  }
+
   /** All mains from the left edge of the bed to the right edge. */
   public List<SpanId> mainsLeftToRight() {
     List<SpanId> list = new ArrayList<>();

@@ -69,6 +69,28 @@ public record ClampRating(
     return new ClampRating(held, slipped, everSlipped && !provenAgain(record, string, depth));
   }
 
+  /**
+   * What two clamps hold one behind the other. What slips in one is caught by the other, so
+   * together they hold what each holds, and slip for certain only where both would: our reading,
+   * which takes it that a clamp that slips goes on holding what it held before.
+   */
+  public ClampRating with(ClampRating behind) {
+    Optional<Force> held =
+        heldUpTo.isEmpty() && behind.heldUpTo.isEmpty()
+            ? Optional.empty()
+            : Optional.of(sum(heldUpTo, behind.heldUpTo));
+    Optional<Force> slipped =
+        slippedFrom.isEmpty() || behind.slippedFrom.isEmpty()
+            ? Optional.empty()
+            : Optional.of(sum(slippedFrom, behind.slippedFrom));
+    return new ClampRating(held, slipped, mustBeCleaned || behind.mustBeCleaned);
+  }
+
+  private static Force sum(Optional<Force> a, Optional<Force> b) {
+    double newtons = a.map(Force::newtons).orElse(0.0) + b.map(Force::newtons).orElse(0.0);
+    return Force.ofNewtons(Math.min(Force.MAX_NEWTONS, newtons));
+  }
+
   /** Whether a test shows that a string that lies so deep is held, or slips. */
   private static boolean shows(
       BenchTest.Pull test, boolean holds, StringSpec string, JawDepth depth) {

@@ -44,6 +44,7 @@ final class GoOn {
       Planner.openingMains(script, a, script.done(EndName.SHORT), script.done(EndName.LONG));
       Planner.rest(script, cut, lengths, from.pieces().size() == 2);
       Planner.finish(script);
+      script.findings.addAll(script.startingClamps.refusals());
       return Optional.of(
           new BenchPlan(
               bed, route, job, Optional.empty(), lengths, cut, script.steps, script.findings));
@@ -59,29 +60,25 @@ final class GoOn {
         script.done(end.name(), end.passes().size(), end.knot().isPresent());
       }
     }
-    for (ClampOn c : from.clamps()) {
-      if (c.side() == ClampSide.OUTSIDE) {
-        script.startingClamp = c.clamp();
-      }
-    }
+    from.pulled().forEach(script.startingClamps::pulled);
     List<EndName> open = new ArrayList<>();
     for (StrungPiece piece : from.pieces()) {
       for (StrungEnd end : piece.ends()) {
         if (end.knot().isEmpty() && !end.passes().isEmpty()) {
           Pass last = end.passes().get(end.passes().size() - 1);
-          Optional<ClampOn> clamp = clampOf(from, last.span(), last.to());
-          if (clamp.isEmpty()) {
-            throw new Script.NoPlaceForClamp("Nothing holds " + last + ".");
+          if (hold(script, from, end.name(), last.span(), last.to())) {
+            open.add(end.name());
           }
-          script.hold(end.name(), clamp.get().clamp(), last.span());
-          open.add(end.name());
+        } else if (end.name() == EndName.START && end.knot().isEmpty() && !piece.isEmpty()) {
+          Pass first = piece.high().passes().get(0);
+          hold(script, from, end.name(), first.span(), first.from());
         }
       }
     }
     for (EndName end : open) {
       int last = script.done(end) - 1;
       Pass pass = script.pass(end, last);
-      ClampOn clamp = clampOf(from, pass.span(), pass.to()).orElseThrow();
+      ClampOn clamp = clampOf(from, pass.span(), pass.to(), ClampSide.INSIDE).orElseThrow();
       if (script.inTheWay(end, last, clamp.distanceMm())) {
         // The pull takes the load off the clamp, which then finds a place clear of what is woven.
         script.pull(pass.span(), pass.to(), script.tension(end, last));
@@ -91,9 +88,30 @@ final class GoOn {
     }
   }
 
-  private static Optional<ClampOn> clampOf(HalfDone from, SpanId span, HoleId near) {
+  /**
+   * Tells the script what holds an end: a machine clamp, a starting clamp outside, or both.
+   *
+   * @return whether a machine clamp does
+   */
+  private static boolean hold(Script script, HalfDone from, EndName end, SpanId span, HoleId at)
+      throws Script.NoPlaceForClamp {
+    Optional<String> machine = clampOf(from, span, at, ClampSide.INSIDE).map(ClampOn::clamp);
+    Optional<String> starting = clampOf(from, span, at, ClampSide.OUTSIDE).map(ClampOn::clamp);
+    starting.ifPresent(script.startingClamps::take);
+    if (machine.isPresent()) {
+      script.hold(end, machine.get(), span, at, starting);
+    } else if (starting.isPresent()) {
+      script.holdByStartingClamp(end, starting.get(), span, at);
+    } else {
+      throw new Script.NoPlaceForClamp("Nothing holds " + span + " at " + at + ".");
+    }
+    return machine.isPresent();
+  }
+
+  private static Optional<ClampOn> clampOf(
+      HalfDone from, SpanId span, HoleId near, ClampSide side) {
     return from.clamps().stream()
-        .filter(c -> c.side() == ClampSide.INSIDE && c.span().equals(span) && c.near().equals(near))
+        .filter(c -> c.side() == side && c.span().equals(span) && c.near().equals(near))
         .findFirst();
   }
 }

@@ -31,6 +31,8 @@ public final class Job {
   private final Optional<Integer> anchorMain;
   private final boolean clampInHeadZoneAllowed;
   private final Optional<StringAtHand> stringAtHand;
+  private final ClampUse backUp;
+  private final ClampUse thirdClamp;
 
   private Job(Builder b) {
     this.routes = b.routes;
@@ -46,6 +48,8 @@ public final class Job {
     this.anchorMain = b.anchorMain;
     this.clampInHeadZoneAllowed = b.clampInHeadZoneAllowed || b.anchorMain.isPresent();
     this.stringAtHand = b.stringAtHand;
+    this.backUp = b.backUp;
+    this.thirdClamp = b.thirdClamp;
   }
 
   /** Starts with nothing said. */
@@ -145,6 +149,24 @@ public final class Job {
     return stringAtHand;
   }
 
+  /**
+   * When a starting clamp backs up a machine clamp: behind it, outside the frame. As needed is
+   * where the machine clamps were tested with the string and not held so much, and where a floating
+   * clamp finds no tight neighbour.
+   */
+  public ClampUse backUp() {
+    return backUp;
+  }
+
+  /**
+   * When a starting clamp is the third clamp: it holds an end that waits for its knot, so that both
+   * machine clamps are free. As needed is where a machine clamp would have to sit away from the
+   * frame meanwhile, and tests show that a starting clamp holds a full pull of the string.
+   */
+  public ClampUse thirdClamp() {
+    return thirdClamp;
+  }
+
   /** Whether only plans of two pieces serve: two different strings, or two lengths at hand. */
   public boolean needsTwoPieces(Layout layout) {
     return hybrid(layout) || stringAtHand.filter(StringAtHand::isPack).isPresent();
@@ -212,6 +234,8 @@ public final class Job {
     private Optional<Integer> anchorMain = Optional.empty();
     private boolean clampInHeadZoneAllowed = false;
     private Optional<StringAtHand> stringAtHand = Optional.empty();
+    private ClampUse backUp = ClampUse.AS_NEEDED;
+    private ClampUse thirdClamp = ClampUse.AS_NEEDED;
 
     private Builder() {}
 
@@ -320,6 +344,18 @@ public final class Job {
     /** Says what string there is, so that a plan tells whether it is enough. */
     public Builder stringAtHand(StringAtHand value) {
       stringAtHand = Optional.of(value);
+      return this;
+    }
+
+    /** Says when a starting clamp backs up a machine clamp; see {@link Job#backUp()}. */
+    public Builder backUp(ClampUse value) {
+      backUp = value;
+      return this;
+    }
+
+    /** Says when a starting clamp is the third clamp; see {@link Job#thirdClamp()}. */
+    public Builder thirdClamp(ClampUse value) {
+      thirdClamp = value;
       return this;
     }
 

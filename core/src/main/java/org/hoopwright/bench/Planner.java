@@ -3,7 +3,6 @@ package org.hoopwright.bench;
 import java.util.List;
 import java.util.Optional;
 import org.hoopwright.bed.Bed;
-import org.hoopwright.bed.SpanId;
 import org.hoopwright.frame.HoleId;
 import org.hoopwright.route.EndName;
 import org.hoopwright.route.Moment;
@@ -11,7 +10,6 @@ import org.hoopwright.route.Pass;
 import org.hoopwright.route.Piece;
 import org.hoopwright.route.Route;
 import org.hoopwright.route.StringEnd;
-import org.hoopwright.units.Force;
 
 /**
  * Writes the bench plan of a route: cut, start, opening mains a side at a time, the rest in the
@@ -53,6 +51,7 @@ public final class Planner {
       openingMains(script, startScript.anchorEnd(), started.pulledA(), started.pulledB());
       rest(script, cut, lengths, false);
       finish(script);
+      script.findings.addAll(script.startingClamps.refusals());
       return Optional.of(
           new BenchPlan(
               bed,
@@ -130,13 +129,7 @@ public final class Planner {
             pass(script, m);
           }
         }
-        case KNOT -> {
-          if (m.end() == EndName.START && script.end(m.end()).startingClamp().isPresent()) {
-            replaceStartingClamp(script);
-          } else {
-            script.tie(m.end());
-          }
-        }
+        case KNOT -> script.tie(m.end());
         case CLAMP -> {
           // The clamp goes on the tail of the first cross, which must be woven first: see pass.
         }
@@ -153,35 +146,23 @@ public final class Planner {
     }
     Pass pass = script.pass(m.end(), 0);
     script.thread(m.end(), 0);
+    String starting = script.startingClamps.take();
     script.add(
         new Step.SetClamp(
-            "starting-1",
+            starting,
             pass.span(),
             clampAt.get(),
             0,
             ClampSide.OUTSIDE,
             "Set "
-                + Say.clamp("starting-1")
+                + Say.clamp(starting)
                 + " on the string outside the frame at "
                 + clampAt.get()
                 + ", close to it: it holds "
                 + pass.span()
                 + " until its knot is tied."));
+    script.holdByStartingClamp(EndName.START, starting, pass.span(), clampAt.get());
     script.pullAndClamp(m.end(), 0, script.freeMachineClamp());
-  }
-
-  /** Pulls the first cross again at the hole where it enters, and ties its start off there. */
-  private static void replaceStartingClamp(Script script) throws Script.NoPlaceForClamp {
-    Pass first = script.pass(EndName.FINISH, 0);
-    SpanId span = first.span();
-    Force reference = script.reference(span);
-    script.pull(span, first.from(), reference);
-    script.add(new Step.FreeClamp(script.startingClamp, Say.free(script.startingClamp, span)));
-    String clamp = script.freeMachineClamp();
-    script.setInside(clamp, span, first.from(), List.of(), true);
-    script.hold(EndName.START, clamp, span);
-    script.release();
-    script.tie(EndName.START);
   }
 
   static void finish(Script script) {

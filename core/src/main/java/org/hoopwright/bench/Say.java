@@ -113,6 +113,32 @@ final class Say {
         + ".";
   }
 
+  /** A starting clamp behind a machine clamp; it stays while the string is led on. */
+  static String behind(String starting, SpanId span, HoleId at, String machine) {
+    return "Set "
+        + clamp(starting)
+        + " on the tail of "
+        + span
+        + " outside the frame at "
+        + at
+        + ", close to it: it backs "
+        + clamp(machine)
+        + " up. Leave the string loose round it until the next pull.";
+  }
+
+  /** A starting clamp that alone holds an end until its knot. */
+  static String third(String starting, SpanId span, HoleId at) {
+    return "Set "
+        + clamp(starting)
+        + " on the tail of "
+        + span
+        + " outside the frame at "
+        + at
+        + ", close to it: it holds "
+        + span
+        + " until its knot, and the machine clamps are free.";
+  }
+
   static String free(String clamp, SpanId span) {
     return "Take " + clamp(clamp) + " off " + span + ".";
   }

@@ -35,8 +35,16 @@ final class Script {
     }
   }
 
-  /** A machine clamp that holds an end: which, and on which span. */
-  private record Holding(String clamp, SpanId span) {}
+  /**
+   * What holds an end.
+   *
+   * @param span the span that is held
+   * @param at the hole near which it is held
+   * @param machine the machine clamp inside
+   * @param starting the starting clamp outside: behind the machine clamp, or alone
+   */
+  private record Holding(
+      SpanId span, HoleId at, Optional<String> machine, Optional<String> starting) {}
 
   final Bed bed;
   final Route route;
@@ -51,7 +59,7 @@ final class Script {
   private final Map<EndName, Integer> done = new EnumMap<>(EndName.class);
   private final Set<EndName> knotted = new TreeSet<>();
   private final Set<SpanId> bridged = new TreeSet<>();
-  String startingClamp = "starting-1";
+  final StartingClamps startingClamps;
 
   Script(Bed bed, Route route, Job job) {
     this.bed = bed;
@@ -60,6 +68,7 @@ final class Script {
     this.placing = new ClampPlacing(bed, job.bench());
     this.keptOpen = new KeptOpen(bed, route);
     this.beside = new RunsBeside(bed, route);
+    this.startingClamps = new StartingClamps(bed, job);
   }
 
   /** Says that an end has strung its first passes already, and whether it is knotted. */
@@ -143,23 +152,78 @@ final class Script {
       add(new Step.Check(Say.bridge(span, at)));
     }
     add(new Step.Pull(List.of(span), List.of(at), tension, Say.pull(span, at)));
+    startingClamps.pulled(span);
   }
 
   void release() {
     add(new Step.Release("Let the tensioner go."));
   }
 
-  /** Moves the end's machine clamp, or a fresh one, to the exit of a pass while the grip holds. */
+  /**
+   * Moves what holds the end to the exit of a pass while the grip holds: its machine clamp, or a
+   * fresh one, with a starting clamp behind it where that is called for; or a starting clamp alone
+   * where the end waits for its knot.
+   */
   void moveClamp(EndName end, int index, String freshClamp) throws NoPlaceForClamp {
     Holding held = holding.get(end);
-    String clamp = held == null ? freshClamp : held.clamp();
     if (held != null) {
-      add(new Step.FreeClamp(clamp, Say.free(clamp, held.span())));
+      comeOff(held);
     }
+    String clamp = held == null ? freshClamp : held.machine().orElse(freshClamp);
     Pass pass = pass(end, index);
     List<SpanId> open = wovenMeanwhile(end, index);
-    setInside(clamp, pass.span(), pass.to(), open, index + 1 == end(end).passes().size());
-    holding.put(end, new Holding(clamp, pass.span()));
+    boolean last = index + 1 == end(end).passes().size();
+    StartingClamps.Place place =
+        new StartingClamps.Place(
+            pass.span(), pass.to(), tension(end, index), firstCrossMeanwhile(end, index));
+    if (last && open.stream().anyMatch(SpanId::isCross)) {
+      boolean away = placing.distance(pass.span(), pass.to(), open).filter(this::usual).isEmpty();
+      Optional<String> third = startingClamps.third(place, away);
+      if (third.isPresent()) {
+        add(
+            new Step.SetClamp(
+                third.get(),
+                pass.span(),
+                pass.to(),
+                0,
+                ClampSide.OUTSIDE,
+                Say.third(third.get(), pass.span(), pass.to())));
+        holding.put(end, new Holding(pass.span(), pass.to(), Optional.empty(), third));
+        return;
+      }
+    }
+    setInside(clamp, pass.span(), pass.to(), open, last);
+    hold(end, clamp, pass.span(), pass.to(), backUp(clamp, place));
+  }
+
+  private boolean usual(double distanceMm) {
+    return distanceMm <= job.bench().clampDistanceMm();
+  }
+
+  /** Sets a starting clamp behind a machine clamp where that is called for. */
+  Optional<String> backUp(String machine, StartingClamps.Place place) {
+    Optional<String> behind = startingClamps.behind(place);
+    behind.ifPresent(
+        name ->
+            add(
+                new Step.SetClamp(
+                    name,
+                    place.span(),
+                    place.at(),
+                    0,
+                    ClampSide.OUTSIDE,
+                    Say.behind(name, place.span(), place.at(), machine))));
+    return behind;
+  }
+
+  private void comeOff(Holding held) {
+    held.starting()
+        .ifPresent(
+            name -> {
+              add(new Step.FreeClamp(name, Say.free(name, held.span())));
+              startingClamps.giveBack(name);
+            });
+    held.machine().ifPresent(name -> add(new Step.FreeClamp(name, Say.free(name, held.span()))));
   }
 
   /** Sets a machine clamp inside, clear of the spans that are woven while it is there. */
@@ -174,7 +238,7 @@ final class Script {
     add(
         new Step.SetClamp(
             clamp, span, near, distance, ClampSide.INSIDE, Say.set(clamp, span, near, distance)));
-    if (distance > job.bench().clampDistanceMm()) {
+    if (!usual(distance)) {
       findings.add(away(clamp, span, near, distance, open, beforeKnot));
     }
   }
@@ -245,8 +309,38 @@ final class Script {
     return open;
   }
 
-  /** Knots an end while its clamp holds, then takes the clamp off. */
-  void tie(EndName end) {
+  /** Whether the first cross is held by a starting clamp while this end stays on this pass. */
+  private boolean firstCrossMeanwhile(EndName end, int index) {
+    boolean counting = false;
+    for (Moment m : route.order()) {
+      boolean own = m.end() == end && m.what() != Moment.What.CLAMP;
+      if (own && m.what() == Moment.What.PASS && m.pass() == index) {
+        counting = true;
+      } else if (counting && m.what() == Moment.What.CLAMP && !done(m)) {
+        return true;
+      } else if (counting && own) {
+        return false;
+      }
+    }
+    return false;
+  }
+
+  /**
+   * Knots an end while its clamp holds, then takes the clamp off. Where a starting clamp alone
+   * holds it, the span is pulled again first, which frees that clamp, and a machine clamp takes it
+   * (Racquet Sports Industry, "Starting clamp", 2004/03).
+   */
+  void tie(EndName end) throws NoPlaceForClamp {
+    Holding held = holding.get(end);
+    if (held != null && held.machine().isEmpty()) {
+      int last = end(end).passes().size() - 1;
+      pull(held.span(), held.at(), last < 0 ? reference(held.span()) : tension(end, last));
+      comeOff(held);
+      String clamp = freeMachineClamp();
+      setInside(clamp, held.span(), held.at(), List.of(), true);
+      hold(end, clamp, held.span(), held.at(), Optional.empty());
+      release();
+    }
     keptOpen.before(end, Moment.What.KNOT, -1).forEach(say -> add(new Step.Check(say)));
     Knot knot = end(end).finish();
     add(
@@ -257,21 +351,27 @@ final class Script {
             piece(end),
             end,
             Say.knot(end, knot) + beside.knot(end, knot.hole())));
-    Holding held = holding.remove(end);
-    if (held != null) {
-      add(new Step.FreeClamp(held.clamp(), Say.free(held.clamp(), held.span())));
+    Holding now = holding.remove(end);
+    if (now != null) {
+      comeOff(now);
     }
   }
 
-  void hold(EndName end, String clamp, SpanId span) {
-    holding.put(end, new Holding(clamp, span));
+  /** Says that a machine clamp, and perhaps a starting clamp behind it, holds an end. */
+  void hold(EndName end, String machine, SpanId span, HoleId at, Optional<String> behind) {
+    holding.put(end, new Holding(span, at, Optional.of(machine), behind));
+  }
+
+  /** Says that a starting clamp alone holds an end. */
+  void holdByStartingClamp(EndName end, String starting, SpanId span, HoleId at) {
+    holding.put(end, new Holding(span, at, Optional.empty(), Optional.of(starting)));
   }
 
   /** A machine clamp that holds nothing. */
   String freeMachineClamp() {
     for (int i = 1; ; i++) {
       String name = "machine-" + i;
-      if (holding.values().stream().noneMatch(h -> h.clamp().equals(name))) {
+      if (holding.values().stream().noneMatch(h -> h.machine().filter(name::equals).isPresent())) {
         return name;
       }
     }

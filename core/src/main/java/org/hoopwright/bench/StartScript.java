@@ -42,7 +42,6 @@ final class StartScript {
 
   private static final String FIRST = "machine-1";
   private static final String SECOND = "machine-2";
-  private static final String STARTING = "starting-1";
 
   private final Script script;
   private final StartMethod method;
@@ -130,21 +129,24 @@ final class StartScript {
                 + other.to()
                 + ", and pull them together once: each carries half the reference tension."));
     script.setInside(FIRST, anchor.span(), anchor.from(), List.of(), false);
-    script.hold(a, FIRST, anchor.span());
+    script.hold(a, FIRST, anchor.span(), anchor.from(), Optional.empty());
+    Optional<String> starting = Optional.empty();
     Optional<HoleId> outside = Optional.empty();
     Optional<StartMark> mark = Optional.empty();
     switch (method) {
       case ANCHOR_MAIN -> {
         double distance = outsideDistance();
+        String name = script.startingClamps.take();
+        starting = Optional.of(name);
         script.add(
             new Step.SetClamp(
-                STARTING,
+                name,
                 anchor.span(),
                 anchor.to(),
                 distance,
                 ClampSide.OUTSIDE,
                 "Set "
-                    + Say.clamp(STARTING)
+                    + Say.clamp(name)
                     + " on the tail of "
                     + anchor.span()
                     + " outside the frame at "
@@ -180,7 +182,7 @@ final class StartScript {
                     + " too, right beside "
                     + Say.clamp(FIRST)
                     + "."));
-        script.hold(b, SECOND, anchor.span());
+        script.hold(b, SECOND, anchor.span(), anchor.from(), Optional.empty());
       }
     }
     script.release();
@@ -202,8 +204,9 @@ final class StartScript {
       pulledB++;
     } while (pulledB < 2 && pulledB + 1 - leadOfA <= script.job.leadLimit());
     script.pull(anchor.span(), anchor.to(), script.tension(a, k - 1));
-    if (method == StartMethod.ANCHOR_MAIN) {
-      script.add(new Step.FreeClamp(STARTING, Say.free(STARTING, anchor.span())));
+    if (starting.isPresent()) {
+      script.add(new Step.FreeClamp(starting.get(), Say.free(starting.get(), anchor.span())));
+      script.startingClamps.giveBack(starting.get());
     }
     script.moveClamp(a, k - 1, FIRST);
     script.release();
@@ -230,8 +233,12 @@ final class StartScript {
             List.of(pass.from()),
             script.job.mainsTension(script.bed.layout()),
             "Pull " + pass.span() + " by the string that leaves at " + pass.from() + "."));
+    script.startingClamps.pulled(pass.span());
     script.setInside(SECOND, pass.span(), pass.from(), List.of(), false);
-    script.hold(b, SECOND, pass.span());
+    Force reference = script.reference(pass.span());
+    Optional<String> behind =
+        script.backUp(SECOND, new StartingClamps.Place(pass.span(), pass.from(), reference, false));
+    script.hold(b, SECOND, pass.span(), pass.from(), behind);
     script.release();
   }
 

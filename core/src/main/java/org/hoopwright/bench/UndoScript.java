@@ -147,13 +147,14 @@ final class UndoScript {
         return false;
       }
       Pass before = own.get(own.size() - 1);
-      Optional<ClampOn> clamp = clampOf(last);
+      Optional<ClampOn> clamp = clampOf(last, ClampSide.INSIDE);
+      Optional<ClampOn> outside = clampOf(last, ClampSide.OUTSIDE);
       Optional<Double> place =
           new ClampPlacing(bed, job.bench()).distance(before.span(), before.to(), List.of());
-      if (clamp.isEmpty() || place.isEmpty()) {
+      if ((clamp.isEmpty() && outside.isEmpty()) || place.isEmpty()) {
         return false;
       }
-      String name = clamp.get().clamp();
+      String name = clamp.map(ClampOn::clamp).orElseGet(this::freeMachineClamp);
       Force tension = job.tension(last.span(), bed.layout());
       steps.add(
           new Step.Pull(
@@ -165,8 +166,7 @@ final class UndoScript {
                   + " at "
                   + last.to()
                   + " again: it takes the load off its clamp."));
-      steps.add(new Step.FreeClamp(name, Say.free(name, last.span())));
-      clamps.remove(clamp.get());
+      free(c -> outside.filter(c::equals).isPresent() || clamp.filter(c::equals).isPresent());
       set(new ClampOn(name, before.span(), before.to(), place.get(), ClampSide.INSIDE));
       steps.add(new Step.Release("Let the tensioner go slowly: " + last.span() + " goes slack."));
       slip(last.span(), end);
@@ -186,13 +186,18 @@ final class UndoScript {
     clamps.add(clamp);
   }
 
-  private Optional<ClampOn> clampOf(Pass pass) {
+  private String freeMachineClamp() {
+    for (int i = 1; ; i++) {
+      String name = "machine-" + i;
+      if (clamps.stream().noneMatch(c -> c.clamp().equals(name))) {
+        return name;
+      }
+    }
+  }
+
+  private Optional<ClampOn> clampOf(Pass pass, ClampSide side) {
     return clamps.stream()
-        .filter(
-            c ->
-                c.side() == ClampSide.INSIDE
-                    && c.span().equals(pass.span())
-                    && c.near().equals(pass.to()))
+        .filter(c -> c.side() == side && c.span().equals(pass.span()) && c.near().equals(pass.to()))
         .findFirst();
   }
 
@@ -202,13 +207,15 @@ final class UndoScript {
       for (StrungEnd end : piece.ends()) {
         List<Pass> own = own(end.name());
         if (end.knot().isEmpty() && !own.isEmpty()) {
-          clampOf(own.get(own.size() - 1)).ifPresent(needed::add);
+          Pass last = own.get(own.size() - 1);
+          clampOf(last, ClampSide.INSIDE).ifPresent(needed::add);
+          clampOf(last, ClampSide.OUTSIDE).ifPresent(needed::add);
         }
-        if (end.name() == EndName.START && end.knot().isEmpty()) {
-          clamps.stream()
-              .filter(c -> c.side() == ClampSide.OUTSIDE)
-              .findFirst()
-              .ifPresent(needed::add);
+        List<Pass> crosses = own(EndName.FINISH);
+        if (end.name() == EndName.START && end.knot().isEmpty() && !crosses.isEmpty()) {
+          Pass first = crosses.get(0);
+          Pass back = new Pass(first.span(), first.to(), first.from());
+          clampOf(back, ClampSide.OUTSIDE).ifPresent(needed::add);
         }
       }
     }

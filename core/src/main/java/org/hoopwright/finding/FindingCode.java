@@ -190,6 +190,10 @@ public enum FindingCode {
       "start-clamp-slips",
       Severity.NOTE,
       "The starting clamp does not hold the string, so the mains start without it."),
+  START_CLAMP_REFUSED(
+      "start-clamp-refused",
+      Severity.WARNING,
+      "A starting clamp is called for and cannot be set there."),
   CLAMP_AWAY(
       "clamp-away", Severity.NOTE, "A clamp is set away from the frame to leave crosses open."),
 

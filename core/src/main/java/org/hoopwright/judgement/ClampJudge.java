@@ -1,10 +1,11 @@
 package org.hoopwright.judgement;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -16,7 +17,6 @@ import org.hoopwright.bench.ClampRating.Verdict;
 import org.hoopwright.bench.Step;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.FindingCode;
-import org.hoopwright.frame.Layout;
 import org.hoopwright.frame.TensionRange;
 import org.hoopwright.material.StringSpec;
 import org.hoopwright.replay.ForceHistory;
@@ -34,37 +34,74 @@ final class ClampJudge {
 
   /** Judges every clamp that bears something, by name. */
   static List<ClampJudgement> of(BenchPlan plan, ForceHistory history) {
-    Map<String, SpanId> on = new HashMap<>(); // looked up, never gone through
+    Map<String, Step.SetClamp> on = new TreeMap<>();
     Map<String, ClampJudgement> judged = new TreeMap<>();
     int next = 0;
     for (StepForces s : history.steps()) {
       for (; next < s.step(); next++) {
         if (plan.steps().get(next) instanceof Step.SetClamp set) {
-          on.put(set.clamp(), set.span());
+          on.put(set.clamp(), set);
         }
       }
       for (Map.Entry<String, Interval> e : s.clamps().entrySet()) {
-        SpanId span = on.get(e.getKey());
-        if (span != null) { // what is on was set before
-          ClampJudgement now = judge(plan, s.step(), e.getKey(), span, e.getValue());
-          judged.merge(e.getKey(), now, ClampJudge::worse);
+        Step.SetClamp set = on.get(e.getKey());
+        if (set != null) { // what is on was set before
+          Optional<String> partner = partner(set, s, on);
+          judged.merge(e.getKey(), judge(plan, s, set, partner), ClampJudge::worse);
         }
       }
     }
     return List.copyOf(judged.values());
   }
 
+  /**
+   * The clamp with which this one shares a load: the one behind it, or the one that it backs up.
+   */
+  private static Optional<String> partner(
+      Step.SetClamp set, StepForces forces, Map<String, Step.SetClamp> on) {
+    return on.values().stream()
+        .filter(o -> forces.clamps().containsKey(o.clamp()))
+        .filter(o -> o.side() != set.side())
+        .filter(o -> o.span().equals(set.span()) && o.near().equals(set.near()))
+        .filter(
+            o ->
+                forces.together().containsKey(o.clamp())
+                    || forces.together().containsKey(set.clamp()))
+        .map(Step.SetClamp::clamp)
+        .findFirst();
+  }
+
   private static ClampJudgement judge(
-      BenchPlan plan, int step, String clamp, SpanId span, Interval load) {
-    Layout layout = plan.bed().layout();
-    StringSpec string = plan.job().string(span, layout);
-    Bench bench = plan.job().bench();
-    ClampRating rating =
-        clamp.startsWith(STARTING)
-            ? bench.startingClampRating(string)
-            : bench.machineClampRating(string);
+      BenchPlan plan, StepForces forces, Step.SetClamp set, Optional<String> partner) {
+    String clamp = set.clamp();
+    SpanId span = set.span();
+    Interval own = Objects.requireNonNull(forces.clamps().get(clamp));
+    ClampRating rating = rating(plan, clamp, span);
+    Interval load = own;
+    if (partner.isPresent()) {
+      rating = rating.with(rating(plan, partner.get(), span));
+      Interval both = forces.together().get(clamp);
+      load = both != null ? both : Objects.requireNonNull(forces.together().get(partner.get()));
+    }
     Verdict verdict = rating.verdict(load.low(), load.high());
-    return new ClampJudgement(clamp, new Peak(step, load), span, verdict, step, span, rating);
+    return new ClampJudgement(
+        clamp,
+        new Peak(forces.step(), own),
+        span,
+        verdict,
+        forces.step(),
+        span,
+        rating,
+        partner,
+        load);
+  }
+
+  private static ClampRating rating(BenchPlan plan, String clamp, SpanId span) {
+    StringSpec string = plan.job().string(span, plan.bed().layout());
+    Bench bench = plan.job().bench();
+    return clamp.startsWith(STARTING)
+        ? bench.startingClampRating(string)
+        : bench.machineClampRating(string);
   }
 
   private static ClampJudgement worse(ClampJudgement a, ClampJudgement b) {
@@ -77,7 +114,9 @@ final class ClampJudge {
         worst.verdict(),
         worst.worstStep(),
         worst.worstSpan(),
-        worst.rating());
+        worst.rating(),
+        worst.together(),
+        worst.worst());
   }
 
   static List<Finding> findings(BenchPlan plan, List<ClampJudgement> clamps) {
@@ -85,12 +124,15 @@ final class ClampJudge {
     List<Finding> findings = new ArrayList<>();
     Set<String> dirty = new TreeSet<>();
     for (ClampJudgement c : clamps) {
-      if (c.verdict() == Verdict.SLIPS || c.verdict() == Verdict.MAY_SLIP) {
+      boolean saidOfTheOther = c.together().isPresent() && c.clamp().startsWith(STARTING);
+      if (saidOfTheOther) {
+        // What a pair bears is said of its machine clamp.
+      } else if (c.verdict() == Verdict.SLIPS || c.verdict() == Verdict.MAY_SLIP) {
         findings.add(slip(c, unit));
       } else if (c.verdict() == Verdict.UNTESTED && tested(plan, c)) {
         findings.add(untested(c, unit));
       }
-      if (c.rating().mustBeCleaned()) {
+      if (rating(plan, c.clamp(), c.worstSpan()).mustBeCleaned()) {
         dirty.add(kind(c));
       }
     }
@@ -116,12 +158,24 @@ final class ClampJudge {
         : !bench.machineClampTests().isEmpty();
   }
 
+  private static String remedy(ClampJudgement c) {
+    if (c.together().isPresent()) {
+      return "Clean the jaws of both, with what their makers allow, and test them again.";
+    }
+    return c.clamp().startsWith(STARTING)
+        ? "Plan without it, or clean its jaws and test it again."
+        : "Have a starting clamp behind it where one may sit, or clean its jaws and test it again.";
+  }
+
+  /** What it bears at its worst step, in words; of a pair what both bear. */
+  private static String bears(ClampJudgement c, ForceUnit unit) {
+    String force = shown(c.worst().high(), unit);
+    return c.together()
+        .map(other -> "with the " + words(other) + " behind it it bears as much as " + force)
+        .orElse("it bears as much as " + force);
+  }
+
   private static Finding slip(ClampJudgement c, ForceUnit unit) {
-    String fix =
-        c.clamp().startsWith(STARTING)
-            ? "Start without it (hand-held or doubled-clamp), or clean its jaws and test it again."
-            : "Back it up with a starting clamp close behind it, or clean its jaws and test it"
-                + " again.";
     return Finding.of(FindingCode.CLAMP_MAY_SLIP)
         .about(c.worstSpan())
         .message(
@@ -131,40 +185,53 @@ final class ClampJudge {
                 + c.worstSpan()
                 + " at step "
                 + c.worstStep()
-                + ": it bears as much as "
-                + shown(c.peak().newtons().high(), unit)
-                + " and has let this string go at "
+                + ": "
+                + bears(c, unit)
+                + (c.together().isPresent()
+                    ? ", and their tests together let this string go at "
+                    : " and has let this string go at ")
                 + shown(c.rating().slippedFrom().map(Force::newtons).orElse(0.0), unit)
                 + ".")
         .fact("step", c.worstStep())
-        .fact("peak", c.peak().newtons().high(), "N")
+        .fact("peak", c.worst().high(), "N")
         .fact("slipped", c.rating().slippedFrom().map(Force::newtons).orElse(0.0), "N")
-        .fix(fix)
+        .fix(remedy(c))
         .build();
   }
 
   private static Finding untested(ClampJudgement c, ForceUnit unit) {
     Finding.Builder finding = Finding.of(FindingCode.CLAMP_UNTESTED).about(c.worstSpan());
-    finding.fact("step", c.peak().step()).fact("peak", c.peak().newtons().high(), "N");
+    finding.fact("step", c.worstStep()).fact("peak", c.worst().high(), "N");
     c.rating().heldUpTo().ifPresent(h -> finding.fact("held", h.newtons(), "N"));
     return finding
         .message(
-            name(c)
-                + " bears as much as "
-                + shown(c.peak().newtons().high(), unit)
+            "No test of this string goes as far as what "
+                + words(c.clamp())
+                + " bears on "
+                + c.worstSpan()
                 + " at step "
-                + c.peak().step()
-                + ", and no test of this string goes so far"
+                + c.worstStep()
+                + ": "
+                + bears(c, unit)
                 + c.rating()
                     .heldUpTo()
-                    .map(h -> ": it has held " + shown(h.newtons(), unit) + ".")
-                    .orElse("."))
+                    .map(
+                        h ->
+                            (c.together().isPresent() ? ", and both have held " : ", and has held ")
+                                + shown(h.newtons(), unit))
+                    .orElse("")
+                + ".")
         .fix("Test it at that pull before the job.")
         .build();
   }
 
   private static String name(ClampJudgement c) {
-    return "The " + kind(c) + " clamp " + c.clamp().substring(c.clamp().lastIndexOf('-') + 1);
+    return "The " + words(c.clamp());
+  }
+
+  private static String words(String clamp) {
+    int dash = clamp.lastIndexOf('-');
+    return clamp.substring(0, dash) + " clamp " + clamp.substring(dash + 1);
   }
 
   private static String kind(ClampJudgement c) {

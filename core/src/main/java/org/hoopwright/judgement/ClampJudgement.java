@@ -1,7 +1,9 @@
 package org.hoopwright.judgement;
 
+import java.util.Optional;
 import org.hoopwright.bed.SpanId;
 import org.hoopwright.bench.ClampRating;
+import org.hoopwright.replay.Interval;
 
 /**
  * Whether a clamp holds what it must.
@@ -13,6 +15,9 @@ import org.hoopwright.bench.ClampRating;
  * @param worstStep the number of that step, the first of several
  * @param worstSpan what it holds then
  * @param rating its rating for that string
+ * @param together the clamp that shares the load with it at its worst step, the one behind the
+ *     other; empty when it bears the load alone
+ * @param worst what it bears at its worst step, or what both bear together
  */
 public record ClampJudgement(
     String clamp,
@@ -21,4 +26,6 @@ public record ClampJudgement(
     ClampRating.Verdict verdict,
     int worstStep,
     SpanId worstSpan,
-    ClampRating rating) {}
+    ClampRating rating,
+    Optional<String> together,
+    Interval worst) {}

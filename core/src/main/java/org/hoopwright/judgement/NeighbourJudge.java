@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import org.hoopwright.bed.Bed;
 import org.hoopwright.bed.SpanId;
 import org.hoopwright.bench.BenchPlan;
 import org.hoopwright.bench.ClampSide;
@@ -28,13 +27,23 @@ final class NeighbourJudge {
       if (step instanceof Step.SetClamp set
           && set.side() == ClampSide.INSIDE
           && set.clamp().startsWith("machine")
-          && neighbours(plan.bed(), set.span()).stream().noneMatch(pulled::contains)) {
+          && plan.bed().beside(set.span()).stream().noneMatch(pulled::contains)
+          && !backedUp(plan, i, set)) {
         findings.add(alone(plan, i + 1, set));
       } else if (step instanceof Step.Pull pull && pull.tails().size() == 1) {
         pulled.add(pull.tails().get(0));
       }
     }
     return findings;
+  }
+
+  /** Whether the next step sets a starting clamp behind it. */
+  private static boolean backedUp(BenchPlan plan, int index, Step.SetClamp set) {
+    return index + 1 < plan.steps().size()
+        && plan.steps().get(index + 1) instanceof Step.SetClamp next
+        && next.side() == ClampSide.OUTSIDE
+        && next.span().equals(set.span())
+        && next.near().equals(set.near());
   }
 
   private static Finding alone(BenchPlan plan, int step, Step.SetClamp set) {
@@ -49,26 +58,11 @@ final class NeighbourJudge {
                 + set.span()
                 + ", and no neighbour of it is tight yet: "
                 + String.join(
-                    ", ",
-                    neighbours(plan.bed(), set.span()).stream().map(SpanId::toString).toList())
+                    ", ", plan.bed().beside(set.span()).stream().map(SpanId::toString).toList())
                 + ".")
         .fact("step", step)
-        .fix("Back it up with a starting clamp outside until a neighbour has been pulled.")
+        .fix(
+            "String this one with a fixed clamp, or watch for slip: no starting clamp can back it up there.")
         .build();
-  }
-
-  /** The spans that run beside this one. */
-  private static List<SpanId> neighbours(Bed bed, SpanId span) {
-    List<SpanId> row =
-        span.isMain() ? bed.mainsLeftToRight() : bed.crosses().stream().map(c -> c.id()).toList();
-    int i = row.indexOf(span);
-    List<SpanId> beside = new ArrayList<>();
-    if (i > 0) {
-      beside.add(row.get(i - 1));
-    }
-    if (i + 1 < row.size()) {
-      beside.add(row.get(i + 1));
-    }
-    return beside;
   }
 }

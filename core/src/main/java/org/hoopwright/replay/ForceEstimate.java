@@ -20,7 +20,8 @@ import org.hoopwright.bench.BenchPlan;
  * the first clamp inwards takes the load and the string slips back by the drawback, which costs
  * drawback × stiffness ÷ length of that span. When a clamp comes off and a knot takes the load, the
  * stretch between clamp and knot, tied less tight than the span, takes its share and the knot gives
- * by the drawback. What is held on one side only is slack.
+ * by the drawback. A clamp outside behind one inside bears any share of their load together. What
+ * is held on one side only is slack.
  *
  * <p>Left out: what later strings do to those that they cross, creep (see {@link Relaxation}), and
  * the hoop's own give; so these numbers compare plans and do not foretell a bed's tension. Each
@@ -50,12 +51,15 @@ public final class ForceEstimate {
    */
   public static Estimates of(BenchPlan plan, ForceParameters parameters) {
     List<HoopLoad.Share> shares = HoopLoad.shares(plan.bed());
-    List<Peaks> all = parameters.corners().stream().map(c -> new Peaks()).toList();
+    List<Peaks> all = new ArrayList<>();
     List<Tensions> last = new ArrayList<>();
     ForceWalk.through(
         plan,
         parameters,
         (n, state, tensions) -> {
+          while (all.size() < tensions.size()) {
+            all.add(new Peaks());
+          }
           for (int i = 0; i < all.size(); i++) {
             all.get(i).look(state, tensions.get(i), shares);
           }
@@ -70,6 +74,9 @@ public final class ForceEstimate {
     Map<String, Interval> clamps = new TreeMap<>();
     all.forEach(p -> p.clamps.forEach((n, v) -> clamps.merge(n, Interval.of(v), Interval::hull)));
     Map<String, Interval> hoop = new LinkedHashMap<>();
+    if (all.isEmpty()) {
+      all.add(new Peaks()); // nothing was ever pulled
+    }
     for (Peaks p : all) {
       hoop.merge("along", Interval.of(p.along), Interval::hull);
       hoop.merge("across", Interval.of(p.across), Interval::hull);

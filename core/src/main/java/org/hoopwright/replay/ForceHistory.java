@@ -52,6 +52,7 @@ public final class ForceHistory {
       BenchPlan plan, List<HoopLoad.Share> shares, int n, BenchState state, List<Tensions> all) {
     Map<SpanId, Interval> spans = new TreeMap<>();
     Map<String, Interval> clamps = new TreeMap<>();
+    Map<String, Interval> together = new TreeMap<>();
     Map<EndName, Interval> knots = new EnumMap<>(EndName.class);
     Range along = new Range();
     Range across = new Range();
@@ -64,6 +65,8 @@ public final class ForceHistory {
       }
       for (PlacedClamp clamp : state.clamps()) {
         clamps.merge(clamp.name(), Interval.of(t.load(clamp)), Interval::hull);
+        t.together(clamp)
+            .ifPresent(load -> together.merge(clamp.name(), Interval.of(load), Interval::hull));
       }
       for (StringPath path : state.paths()) {
         for (EndName end : List.of(path.lowEnd(), path.highEnd())) {
@@ -72,13 +75,20 @@ public final class ForceHistory {
           }
         }
       }
-      HoopLoad load = HoopLoad.of(shares, t::main);
-      along.add(load.along());
-      across.add(load.across());
-      rightMinusLeft.add(load.rightMinusLeft());
+      HoopLoad hoop = HoopLoad.of(shares, t::main);
+      along.add(hoop.along());
+      across.add(hoop.across());
+      rightMinusLeft.add(hoop.rightMinusLeft());
     }
     return new StepForces(
-        n, spans, clamps, knots, along.interval(), across.interval(), rightMinusLeft.interval());
+        n,
+        spans,
+        clamps,
+        together,
+        knots,
+        along.interval(),
+        across.interval(),
+        rightMinusLeft.interval());
   }
 
   /** Gathers the least and the most. */

@@ -34,6 +34,10 @@ import org.hoopwright.material.Material;
  * @param knotShare how tight the stretch from a clamp to the knot is when the clamp comes off, as a
  *     share of what the span carries, 0 to 1. Default 0 to 0.5, our choice: a tail is tied by hand,
  *     and no published number was found
+ * @param backUpShare what share of the load a starting clamp bears that backs up a machine clamp
+ *     from behind, outside the frame, 0 to 1; the machine clamp bears the rest, and whichever gives
+ *     hands over to the other. Default 0 to 1, our choice: it hangs on how close to the frame it is
+ *     set, and nothing is published
  * @param mainsStiffness force in newtons for a stretch by the whole length (Young's modulus times
  *     cross-section) of the mains near their tension, more than 0 and at most 10⁶. Default by
  *     material, see {@link #stiffness}
@@ -46,6 +50,7 @@ public record ForceParameters(
     Interval tensionerShare,
     Interval drawbackMm,
     Interval knotShare,
+    Interval backUpShare,
     Interval mainsStiffness,
     Interval crossesStiffness) {
 
@@ -63,6 +68,7 @@ public record ForceParameters(
     within("tensioner share", tensionerShare, 0, 1);
     within("drawback", drawbackMm, 0, 10);
     within("knot share", knotShare, 0, 1);
+    within("back-up share", backUpShare, 0, 1);
     within("stiffness of the mains", mainsStiffness, 1, 1e6);
     within("stiffness of the crosses", crossesStiffness, 1, 1e6);
   }
@@ -86,6 +92,7 @@ public record ForceParameters(
         new Interval(bench.tensioner().leastShare(), 1.0),
         new Interval(bench.leastDrawbackMm(), bench.mostDrawbackMm()),
         new Interval(0.0, 0.5),
+        new Interval(0.0, 1.0),
         stiffness(plan.job().mainsString(layout).material()),
         stiffness(plan.job().crossesString(layout).material()));
   }
@@ -137,6 +144,7 @@ public record ForceParameters(
     map.put("tensionerShare", tensionerShare);
     map.put("drawbackMm", drawbackMm);
     map.put("knotShare", knotShare);
+    map.put("backUpShare", backUpShare);
     map.put("mainsStiffness", mainsStiffness);
     map.put("crossesStiffness", crossesStiffness);
     return Collections.unmodifiableMap(map);
@@ -144,12 +152,14 @@ public record ForceParameters(
 
   /**
    * Every choice of lowest or highest values: of friction at bends together with their angle, of
-   * friction in the weave, of the tensioner, of the drawback, of the knot share, and of the
-   * stiffness of all strings together, which do not act on each other.
+   * friction in the weave, of the tensioner, of the drawback, of the knot share, of the stiffness
+   * of all strings together, which do not act on each other, and of the back-up share.
+   *
+   * @param backedUp whether the plan has a clamp that backs up another; else its share says nothing
    */
-  List<Corner> corners() {
+  List<Corner> corners(boolean backedUp) {
     Set<Corner> all = new LinkedHashSet<>();
-    for (int bits = 0; bits < 64; bits++) {
+    for (int bits = 0; bits < (backedUp ? 128 : 64); bits++) {
       all.add(
           new Corner(
               pick(friction, bits) * pick(wrapFactor, bits),
@@ -157,6 +167,7 @@ public record ForceParameters(
               pick(tensionerShare, bits >> 2),
               pick(drawbackMm, bits >> 3),
               pick(knotShare, bits >> 4),
+              pick(backUpShare, bits >> 6),
               pick(mainsStiffness, bits >> 5),
               pick(crossesStiffness, bits >> 5)));
     }
@@ -175,6 +186,7 @@ public record ForceParameters(
    * @param tensionerShare what share of the reference acts
    * @param drawbackMm slip when a clamp or knot takes a load, in mm
    * @param knotShare how tight the stretch to a knot is tied, 0 to 1
+   * @param backUpShare share of the load that a clamp behind another bears, 0 to 1
    * @param mainsStiffness of the mains, in newtons
    * @param crossesStiffness of the crosses, in newtons
    */
@@ -184,6 +196,7 @@ public record ForceParameters(
       double tensionerShare,
       double drawbackMm,
       double knotShare,
+      double backUpShare,
       double mainsStiffness,
       double crossesStiffness) {}
 }

@@ -1,6 +1,8 @@
 package org.hoopwright.replay;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.hoopwright.bed.Bed;
 import org.hoopwright.bench.BenchPlan;
@@ -30,7 +32,7 @@ final class ForceWalk {
     BenchState state = new BenchState(plan);
     Bends bends = new Bends(plan.bed(), separationMm(plan));
     List<Tensions> all =
-        parameters.corners().stream().map(c -> new Tensions(state, bends, c)).toList();
+        parameters.corners(backsUp(plan)).stream().map(c -> new Tensions(state, bends, c)).toList();
     int n = 0;
     for (Step step : plan.steps()) {
       n++;
@@ -48,6 +50,27 @@ final class ForceWalk {
       all.forEach(t -> t.follow(step, before, old, slack));
       look.after(n, state, all);
     }
+  }
+
+  /** Whether a clamp ever sits outside behind one inside. */
+  private static boolean backsUp(BenchPlan plan) {
+    Map<String, Step.SetClamp> on = new HashMap<>(); // only asked whether there is any
+    for (Step step : plan.steps()) {
+      if (step instanceof Step.FreeClamp free) {
+        on.remove(free.clamp());
+      } else if (step instanceof Step.SetClamp set) {
+        if (on.values().stream()
+            .anyMatch(
+                o ->
+                    o.side() != set.side()
+                        && o.span().equals(set.span())
+                        && o.near().equals(set.near()))) {
+          return true;
+        }
+        on.put(set.clamp(), set);
+      }
+    }
+    return false;
   }
 
   /** How far apart the axes of a main and a cross are: half of both diameters, in mm. */

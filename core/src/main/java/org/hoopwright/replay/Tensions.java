@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.hoopwright.bed.Span;
 import org.hoopwright.bed.SpanId;
 import org.hoopwright.bench.Step;
@@ -73,6 +74,7 @@ final class Tensions {
       state.clamp(s.clamp()).filter(PlacedClamp::inside).ifPresent(this::split);
     } else if (step instanceof Step.FreeClamp) {
       old.filter(PlacedClamp::inside).ifPresent(this::merge);
+      old.filter(c -> !c.inside()).ifPresent(this::handOver);
     } else if (step instanceof Step.Unlace s && !state.isLaced(s.span())) {
       cells.remove(s.span());
     }
@@ -137,6 +139,16 @@ final class Tensions {
                         && c.near().equals(clamp.near()));
     if (alone) {
       setStub(clamp.span(), clamp.near(), end(clamp.span(), clamp.near()));
+    }
+  }
+
+  /**
+   * A clamp behind another comes off: unless the tensioner bears the load, the one inside bears all
+   * of it.
+   */
+  private void handOver(PlacedClamp outside) {
+    if (state.grips().isEmpty() && state.clampInside(outside.span(), outside.near()).isPresent()) {
+      setStub(outside.span(), outside.near(), 0);
     }
   }
 
@@ -258,8 +270,13 @@ final class Tensions {
       StringPath.Stretch s = line.get(i);
       HoleId outer = down ? s.high() : s.low();
       HoleId inner = down ? s.low() : s.high();
-      if (state.clampInside(s.span(), outer).isPresent()
-          || state.clampOutside(s.span(), outer).isPresent()) {
+      boolean inside = state.clampInside(s.span(), outer).isPresent();
+      boolean outside = state.clampOutside(s.span(), outer).isPresent();
+      if (inside && outside) {
+        // The one behind keeps some of what the tensioner held; the one inside bears the rest.
+        setStub(s.span(), outer, corner.backUpShare() * at(s.span(), outer));
+      }
+      if (inside || outside) {
         lose(s.span());
         return;
       }
@@ -290,6 +307,18 @@ final class Tensions {
       return Math.abs(end(clamp.span(), clamp.near()) - at(clamp.span(), clamp.near()));
     }
     return Math.max(0.0, at(clamp.span(), clamp.near()) - beyond(clamp));
+  }
+
+  /**
+   * What a clamp inside and the one outside behind it bear together, in newtons; empty when it has
+   * none behind it.
+   */
+  OptionalDouble together(PlacedClamp inside) {
+    Optional<PlacedClamp> outside = state.clampOutside(inside.span(), inside.near());
+    if (!inside.inside() || outside.isEmpty() || !state.isLaced(inside.span())) {
+      return OptionalDouble.empty();
+    }
+    return OptionalDouble.of(Math.abs(end(inside.span(), inside.near()) - beyond(outside.get())));
   }
 
   /** What pulls on the far side of a clamp outside the frame. */

@@ -32,6 +32,7 @@ class ForceEstimateTest {
         Interval.of(1),
         Interval.of(mm),
         Interval.of(0),
+        Interval.of(0),
         Interval.of(4000),
         Interval.of(4000));
   }
@@ -152,6 +153,7 @@ class ForceEstimateTest {
                 Interval.of(1),
                 Interval.of(0.2),
                 Interval.of(0.25),
+                Interval.of(0.5),
                 Interval.of(ForceParameters.of(plan.plan()).mainsStiffness().low()),
                 Interval.of(ForceParameters.of(plan.plan()).crossesStiffness().low())));
     narrow

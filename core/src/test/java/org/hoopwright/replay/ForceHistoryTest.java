@@ -64,6 +64,7 @@ class ForceHistoryTest {
         Interval.of(1),
         Interval.of(0),
         Interval.of(0),
+        Interval.of(0),
         Interval.of(5000),
         Interval.of(5000));
   }

@@ -83,32 +83,38 @@ class ForceParametersTest {
     Interval fine = Interval.of(0.2);
     Interval stiff = Interval.of(4000);
     assertThatThrownBy(
-            () -> of(new Interval(-0.1, 0.2), fine, fine, fine, fine, fine, stiff, stiff))
+            () -> of(new Interval(-0.1, 0.2), fine, fine, fine, fine, fine, fine, stiff, stiff))
         .hasMessage("The friction (-0.1 to 0.2) must be from 0.0 to 1.0.");
-    assertThatThrownBy(() -> of(fine, new Interval(1, 2.5), fine, fine, fine, fine, stiff, stiff))
+    assertThatThrownBy(
+            () -> of(fine, new Interval(1, 2.5), fine, fine, fine, fine, fine, stiff, stiff))
         .hasMessageContaining("wrap factor");
-    assertThatThrownBy(() -> of(fine, fine, new Interval(1, 1.5), fine, fine, fine, stiff, stiff))
+    assertThatThrownBy(
+            () -> of(fine, fine, new Interval(1, 1.5), fine, fine, fine, fine, stiff, stiff))
         .hasMessageContaining("friction of the weave");
-    assertThatThrownBy(() -> of(fine, fine, fine, new Interval(1, 1.5), fine, fine, stiff, stiff))
+    assertThatThrownBy(
+            () -> of(fine, fine, fine, new Interval(1, 1.5), fine, fine, fine, stiff, stiff))
         .hasMessageContaining("tensioner share");
-    assertThatThrownBy(() -> of(fine, fine, fine, fine, new Interval(0, 11), fine, stiff, stiff))
+    assertThatThrownBy(
+            () -> of(fine, fine, fine, fine, new Interval(0, 11), fine, fine, stiff, stiff))
         .hasMessageContaining("drawback");
-    assertThatThrownBy(() -> of(fine, fine, fine, fine, fine, Interval.of(1.5), stiff, stiff))
+    assertThatThrownBy(() -> of(fine, fine, fine, fine, fine, Interval.of(1.5), fine, stiff, stiff))
         .hasMessageContaining("knot share");
-    assertThatThrownBy(() -> of(fine, fine, fine, fine, fine, fine, fine, stiff))
+    assertThatThrownBy(() -> of(fine, fine, fine, fine, fine, fine, Interval.of(2), stiff, stiff))
+        .hasMessageContaining("back-up share");
+    assertThatThrownBy(() -> of(fine, fine, fine, fine, fine, fine, fine, fine, stiff))
         .hasMessageContaining("stiffness of the mains");
-    assertThatThrownBy(() -> of(fine, fine, fine, fine, fine, fine, stiff, Interval.of(2e6)))
+    assertThatThrownBy(() -> of(fine, fine, fine, fine, fine, fine, fine, stiff, Interval.of(2e6)))
         .hasMessageContaining("stiffness of the crosses");
   }
 
   private static ForceParameters of(Interval... i) {
-    return new ForceParameters(i[0], i[1], i[2], i[3], i[4], i[5], i[6], i[7]);
+    return new ForceParameters(i[0], i[1], i[2], i[3], i[4], i[5], i[6], i[7], i[8]);
   }
 
   @Test
   void cornersOfRangesWithoutWidthAreOne() {
     Interval one = Interval.of(0.5);
     Interval stiff = Interval.of(5000);
-    assertThat(of(one, one, one, one, one, one, stiff, stiff).corners()).hasSize(1);
+    assertThat(of(one, one, one, one, one, one, one, stiff, stiff).corners(true)).hasSize(1);
   }
 }

@@ -69,6 +69,7 @@ class MutationReplayTest {
           Interval.of(1),
           Interval.of(0.5),
           Interval.of(0.2),
+          Interval.of(0.5),
           Interval.of(4000),
           Interval.of(4000));
 

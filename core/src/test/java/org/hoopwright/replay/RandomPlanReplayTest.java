@@ -11,7 +11,9 @@ import net.jqwik.api.Property;
 import org.hoopwright.bed.Bed;
 import org.hoopwright.bed.SpanId;
 import org.hoopwright.bed.StatedAssignment;
+import org.hoopwright.bench.Bench;
 import org.hoopwright.bench.BenchPlan;
+import org.hoopwright.bench.ClampUse;
 import org.hoopwright.bench.Job;
 import org.hoopwright.bench.Planner;
 import org.hoopwright.bench.StartMethod;
@@ -61,6 +63,11 @@ class RandomPlanReplayTest {
     }
     if (draw.chance(30)) {
       job.lastPullExtra(Force.ofNewtons(draw.between(1, 30)));
+    }
+    if (draw.chance(50)) {
+      job.backUp(List.of(ClampUse.values()).get(draw.between(0, 2)))
+          .thirdClamp(List.of(ClampUse.values()).get(draw.between(0, 2)))
+          .bench(Bench.builder().startingClamps(draw.between(1, 2)).build());
     }
     return job.mainsTension(Force.ofNewtons(draw.between(80, 300)))
         .crossesTension(Force.ofNewtons(draw.between(80, 300)))

@@ -132,6 +132,11 @@ public final class ForceTable {
   }
 
   private String verdict(ClampJudgement c) {
+    return c.together().map(other -> "with " + other.replace('-', ' ') + ": ").orElse("")
+        + verdictOf(c);
+  }
+
+  private String verdictOf(ClampJudgement c) {
     ClampRating rating = c.rating();
     return switch (c.verdict()) {
       case HOLDS ->

@@ -24,10 +24,17 @@ final class ForcesJson {
     for (Map.Entry<String, Interval> e : s.clamps().entrySet()) {
       clamps.put(e.getKey(), RouteJson.interval(e.getValue()));
     }
-    return JsonLines.lineObject()
-        .put("n", s.step())
-        .put("spans", spans.end())
-        .put("clamps", clamps.end())
+    JsonLines.Members forces =
+        JsonLines.lineObject()
+            .put("n", s.step())
+            .put("spans", spans.end())
+            .put("clamps", clamps.end());
+    if (!s.together().isEmpty()) {
+      JsonLines.Members together = JsonLines.lineObject();
+      s.together().forEach((clamp, i) -> together.put(clamp, RouteJson.interval(i)));
+      forces.put("together", together.end());
+    }
+    return forces
         .put("knots", knots.end())
         .put("along", RouteJson.interval(s.along()))
         .put("across", RouteJson.interval(s.across()))

@@ -1,6 +1,7 @@
 package org.hoopwright.patterns;
 
 import org.hoopwright.bench.Bench;
+import org.hoopwright.bench.ClampUse;
 import org.hoopwright.bench.Job;
 import org.hoopwright.bench.StringAtHand;
 import org.hoopwright.frame.Layout;
@@ -35,6 +36,12 @@ final class OptionsJson {
     job.startMethod().ifPresent(m -> options.put("start", m.word()));
     job.anchorMain().ifPresent(k -> options.put("anchorMain", k.intValue()));
     job.anchorSide().ifPresent(s -> options.put("anchorSide", word(s)));
+    if (job.backUp() != ClampUse.AS_NEEDED) {
+      options.put("backUp", job.backUp().word());
+    }
+    if (job.thirdClamp() != ClampUse.AS_NEEDED) {
+      options.put("thirdClamp", job.thirdClamp().word());
+    }
     if (job.clampInHeadZoneAllowed()) {
       options.put("clampInHeadZone", JsonLines.truth(true));
     }

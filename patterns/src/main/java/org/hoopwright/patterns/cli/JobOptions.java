@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.hoopwright.bench.ClampUse;
 import org.hoopwright.bench.Job;
 import org.hoopwright.bench.StartMethod;
 import org.hoopwright.bench.StringAtHand;
@@ -98,6 +99,24 @@ final class JobOptions {
       description = "The side of that main: left or right; left out: the short side.")
   private @Nullable String anchorSide;
 
+  @Option(
+      names = "--back-up",
+      paramLabel = "WHEN",
+      description =
+          "When a starting clamp backs up a machine clamp: as-needed (its tests do not reach the"
+              + " pull, or a floating clamp finds no tight neighbour), always or never; default"
+              + " as-needed.")
+  private @Nullable String backUp;
+
+  @Option(
+      names = "--third-clamp",
+      paramLabel = "WHEN",
+      description =
+          "When a starting clamp holds an end that waits for its knot: as-needed (a machine clamp"
+              + " would sit away from the frame, and tests show that the starting clamp holds),"
+              + " always or never; default as-needed.")
+  private @Nullable String thirdClamp;
+
   @Mixin private BenchOptions bench = new BenchOptions();
 
   @Option(
@@ -189,6 +208,10 @@ final class JobOptions {
       }
       word("--start", start, StartMethod::ofWord, StartMethod.values(), StartMethod::word)
           .ifPresent(job::startMethod);
+      word("--back-up", backUp, ClampUse::ofWord, ClampUse.values(), ClampUse::word)
+          .ifPresent(job::backUp);
+      word("--third-clamp", thirdClamp, ClampUse::ofWord, ClampUse.values(), ClampUse::word)
+          .ifPresent(job::thirdClamp);
       job.build(); // it refuses what contradicts itself
       return job;
     } catch (IllegalArgumentException e) {
