@@ -20,8 +20,8 @@ public final class Bench {
   private final double reachMm;
   private final MachineClampKind machineClampKind;
   private final Tensioner tensioner;
-  private final double leastDrawbackMm;
-  private final double mostDrawbackMm;
+  private final Optional<Double> statedLeastDrawbackMm;
+  private final Optional<Double> statedMostDrawbackMm;
   private final List<BenchTest> machineClampTests;
   private final List<BenchTest> startingClampTests;
 
@@ -33,8 +33,8 @@ public final class Bench {
     this.reachMm = b.reachMm;
     this.machineClampKind = b.machineClampKind;
     this.tensioner = b.tensioner;
-    this.leastDrawbackMm = b.leastDrawbackMm.orElseGet(() -> b.machineClampKind.leastDrawbackMm());
-    this.mostDrawbackMm = b.mostDrawbackMm.orElseGet(() -> b.machineClampKind.mostDrawbackMm());
+    this.statedLeastDrawbackMm = b.leastDrawbackMm;
+    this.statedMostDrawbackMm = b.mostDrawbackMm;
     this.machineClampTests = b.machineClampTests;
     this.startingClampTests = b.startingClampTests;
   }
@@ -42,6 +42,23 @@ public final class Bench {
   /** Starts with the defaults. */
   public static Builder builder() {
     return new Builder();
+  }
+
+  /** A builder that starts with what this bench has. */
+  public Builder toBuilder() {
+    Builder b = new Builder();
+    b.machineClamps = machineClamps;
+    b.startingClamps = startingClamps;
+    b.clampLengthMm = clampLengthMm;
+    b.clampDistanceMm = clampDistanceMm;
+    b.reachMm = reachMm;
+    b.machineClampKind = machineClampKind;
+    b.tensioner = tensioner;
+    b.leastDrawbackMm = statedLeastDrawbackMm;
+    b.mostDrawbackMm = statedMostDrawbackMm;
+    b.machineClampTests = machineClampTests;
+    b.startingClampTests = startingClampTests;
+    return b;
   }
 
   /** The defaults. */
@@ -86,12 +103,12 @@ public final class Bench {
 
   /** The least by which string slips back when a clamp takes a load, in mm. */
   public double leastDrawbackMm() {
-    return leastDrawbackMm;
+    return statedLeastDrawbackMm.orElseGet(machineClampKind::leastDrawbackMm);
   }
 
   /** The most by which string slips back when a clamp takes a load, in mm. */
   public double mostDrawbackMm() {
-    return mostDrawbackMm;
+    return statedMostDrawbackMm.orElseGet(machineClampKind::mostDrawbackMm);
   }
 
   /** What its machine clamps are known to hold of a string that lies deep in their jaws. */

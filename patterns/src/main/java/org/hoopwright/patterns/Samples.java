@@ -64,6 +64,17 @@ public final class Samples {
     }
   }
 
+  /** The name of the bundled bench file. */
+  public static final String BENCH = "willowbank-bench";
+
+  /**
+   * The text of a bundled bench file: the invented bench of the Willowbank workshop, comments
+   * included.
+   */
+  public static String bench() {
+    return resource(BENCH + ".json");
+  }
+
   /** What the first line, a comment, says. */
   private static String reason(String text) {
     String first = text.lines().findFirst().orElse("");

@@ -36,6 +36,11 @@ public final class Schemas {
     return resource("ways-1.schema.json");
   }
 
+  /** The schema of bench files, {@value BenchReader#FORMAT}. */
+  public static String bench() {
+    return resource("bench-1.schema.json");
+  }
+
   private static String resource(String file) {
     try (InputStream in = Schemas.class.getResourceAsStream("schema/" + file)) {
       if (in == null) {

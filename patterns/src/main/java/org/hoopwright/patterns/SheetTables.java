@@ -146,6 +146,7 @@ final class SheetTables {
       case "weaveFriction" -> "friction of string on string in the weave, coefficient";
       case "tensionerShare" -> "share of the pull that acts when the clamp goes on";
       case "drawbackMm" -> "slip back when a clamp or knot takes the load, mm";
+      case "backUpShare" -> "share that a clamp bears which backs another up";
       case "knotShare" -> "tightness of the stretch to a knot, share of its span's";
       case "mainsStiffness" -> "stiffness of the mains' string, N for a stretch by its length";
       case "crossesStiffness" -> "stiffness of the crosses' string, N for a stretch by its length";

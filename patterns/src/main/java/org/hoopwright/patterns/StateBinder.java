@@ -1,17 +1,14 @@
 package org.hoopwright.patterns;
 
 import static org.hoopwright.finding.FindingCode.BAD_HOLE_NAME;
-import static org.hoopwright.finding.FindingCode.FORMAT_VERSION;
 import static org.hoopwright.finding.FindingCode.NUMBER_RANGE;
 import static org.hoopwright.finding.FindingCode.WRONG_VALUE;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Function;
 import org.hoopwright.bed.SpanId;
 import org.hoopwright.bench.ClampOn;
 import org.hoopwright.bench.ClampSide;
@@ -39,9 +36,11 @@ final class StateBinder {
       List.of(List.of(EndName.SHORT, EndName.LONG), List.of(EndName.START, EndName.FINISH));
 
   private final Values values;
+  private final MemberLists lists;
 
   StateBinder(Reading reading) {
     this.values = new Values(reading, /* vital= */ true);
+    this.lists = new MemberLists(values);
   }
 
   Optional<HalfDone> bind(JsonNode root) {
@@ -56,32 +55,17 @@ final class StateBinder {
             "",
             "the state",
             List.of("$schema", "format", "pieces", "pulled", "clamps", "misweaves"));
-    m.need("format").ifPresent(n -> format(n));
+    lists.format(m, StateReader.FORMAT);
     List<StrungPiece> pieces = new ArrayList<>();
     m.need("pieces")
         .flatMap(n -> values.list(n, "/pieces", "pieces", "pieces"))
         .ifPresent(list -> pieces(list, pieces));
-    List<SpanId> pulled = each(m, "pulled", this::span);
-    List<ClampOn> clamps = each(m, "clamps", this::clamp);
-    List<SpanId> misweaves = each(m, "misweaves", this::span);
+    List<SpanId> pulled = lists.each(m, "pulled", this::span);
+    List<ClampOn> clamps = lists.each(m, "clamps", this::clamp);
+    List<SpanId> misweaves = lists.each(m, "misweaves", this::span);
     return pieces.isEmpty() || pieces.size() > ENDS.size() || !values.reading().isSound()
         ? Optional.empty()
         : Optional.of(new HalfDone(pieces, new LinkedHashSet<>(pulled), clamps, misweaves));
-  }
-
-  private void format(JsonNode node) {
-    values
-        .text(node, "/format", "format")
-        .filter(t -> !t.equals(StateReader.FORMAT))
-        .ifPresent(
-            t ->
-                values.wrong(
-                    FORMAT_VERSION,
-                    node.place(),
-                    "/format",
-                    "The file is of format %s, and only %s can be read."
-                        .formatted(Shown.quoted(t), Shown.quoted(StateReader.FORMAT)),
-                    "Write the format of half-done jobs."));
   }
 
   private void pieces(ArrayNode list, List<StrungPiece> pieces) {
@@ -141,7 +125,7 @@ final class StateBinder {
         MemberReader.of(
             values, object.get(), pointer, "an end", List.of("name", "passes", "knot", "tail"));
     m.need("name").ifPresent(n -> values.word(n, m.pointer("name"), "name", List.of(name.word())));
-    List<Pass> passes = each(m, "passes", this::pass);
+    List<Pass> passes = lists.each(m, "passes", this::pass);
     Optional<Knot> knot = m.find("knot").flatMap(n -> knot(n, m.pointer("knot")));
     Optional<Double> tail = m.find("tail").flatMap(n -> length(n, m.pointer("tail"), "tail"));
     return Optional.of(
@@ -172,7 +156,7 @@ final class StateBinder {
             o -> {
               MemberReader m =
                   MemberReader.of(values, o, pointer, "a knot", List.of("kind", "hole", "anchor"));
-              Optional<Knot.Kind> kind = one(m, "kind", Knot.Kind.values(), Knot.Kind::word);
+              Optional<Knot.Kind> kind = lists.one(m, "kind", Knot.Kind.values(), Knot.Kind::word);
               Optional<HoleId> hole = m.need("hole").flatMap(n -> hole(n, m.pointer("hole")));
               Optional<SpanId> anchor = m.need("anchor").flatMap(n -> span(n, m.pointer("anchor")));
               return kind.isPresent() && hole.isPresent() && anchor.isPresent()
@@ -199,7 +183,7 @@ final class StateBinder {
               Optional<HoleId> near = m.need("near").flatMap(n -> hole(n, m.pointer("near")));
               Optional<Double> distance =
                   m.need("distance").flatMap(n -> length(n, m.pointer("distance"), "distance"));
-              Optional<ClampSide> side = one(m, "side", ClampSide.values(), ClampSide::word);
+              Optional<ClampSide> side = lists.one(m, "side", ClampSide.values(), ClampSide::word);
               return name.isPresent()
                       && span.isPresent()
                       && near.isPresent()
@@ -209,13 +193,6 @@ final class StateBinder {
                       new ClampOn(name.get(), span.get(), near.get(), distance.get(), side.get()))
                   : Optional.empty();
             });
-  }
-
-  /** A member that is one of a closed set of words. */
-  private <T> Optional<T> one(MemberReader m, String name, T[] all, Function<T, String> word) {
-    return m.need(name)
-        .flatMap(n -> values.word(n, m.pointer(name), name, Arrays.stream(all).map(word).toList()))
-        .flatMap(w -> Arrays.stream(all).filter(t -> word.apply(t).equals(w)).findFirst());
   }
 
   private Optional<Double> length(JsonNode node, String pointer, String title) {
@@ -263,27 +240,5 @@ final class StateBinder {
                                 pointer,
                                 "%s is not the name of one hole.".formatted(Shown.quoted(t)),
                                 "Write side, number and end, such as L7H.")));
-  }
-
-  /** One value at its pointer. */
-  private interface One<T> {
-    Optional<T> read(JsonNode node, String pointer);
-  }
-
-  /** A list that may be left out; entries that are wrong are left out of it. */
-  private <T> List<T> each(MemberReader m, String name, One<T> one) {
-    String pointer = m.pointer(name);
-    Function<ArrayNode, List<T>> read =
-        list -> {
-          List<T> all = new ArrayList<>();
-          for (int i = 0; i < list.items().size(); i++) {
-            one.read(list.items().get(i), Pointers.to(pointer, i)).ifPresent(all::add);
-          }
-          return all;
-        };
-    return m.find(name)
-        .flatMap(n -> values.list(n, pointer, name, "them"))
-        .map(read)
-        .orElse(List.of());
   }
 }

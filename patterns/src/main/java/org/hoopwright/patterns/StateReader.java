@@ -1,17 +1,8 @@
 package org.hoopwright.patterns;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 import org.hoopwright.bench.HalfDone;
-import org.hoopwright.finding.Finding;
-import org.hoopwright.finding.Findings;
-import org.hoopwright.patterns.json.JsonTree;
+import org.hoopwright.patterns.json.JsonNode;
 
 /**
  * Reads files of half-done jobs, format {@value #FORMAT}: JSON in UTF-8 with comments, as layout
@@ -36,21 +27,10 @@ public final class StateReader {
    * @throws UnreadableFile when they are too many or not UTF-8
    */
   public static StateResult read(String fileName, byte[] bytes) throws UnreadableFile {
-    if (bytes.length > LayoutReader.MAX_BYTES) {
-      throw new UnreadableFile(fileName, "it is larger than such a file may be, 4 MB");
-    }
-    String text = FileText.decode(fileName, bytes);
-    JsonTree tree = JsonTree.parse(text);
-    List<Finding> findings = new ArrayList<>();
-    tree.flaw().ifPresent(findings::add);
-    Reading reading = new Reading();
-    Optional<HalfDone> state = tree.root().flatMap(root -> new StateBinder(reading).bind(root));
-    findings.addAll(reading.findings());
-    return new StateResult(
-        fileName,
-        text,
-        Findings.hasErrors(findings) ? Optional.empty() : state,
-        Findings.sorted(findings));
+    BoundFile<HalfDone> file =
+        BoundFile.read(
+            fileName, bytes, (Reading r, JsonNode root) -> new StateBinder(r).bind(root));
+    return new StateResult(fileName, file.text(), file.value(), file.findings());
   }
 
   /**
@@ -60,15 +40,6 @@ public final class StateReader {
    * @throws UnreadableFile when it cannot be opened or read, is too big or not UTF-8
    */
   public static StateResult read(Path file) throws UnreadableFile {
-    String name = file.toString();
-    try (InputStream in = Files.newInputStream(file)) {
-      return read(name, in.readNBytes(LayoutReader.MAX_BYTES + 1));
-    } catch (UnreadableFile e) {
-      throw e;
-    } catch (NoSuchFileException e) {
-      throw new UnreadableFile(name, "there is no such file");
-    } catch (IOException | SecurityException e) {
-      throw new UnreadableFile(name, "it cannot be opened");
-    }
+    return read(file.toString(), BoundFile.bytes(file));
   }
 }

@@ -1,5 +1,9 @@
 package org.hoopwright.patterns.cli;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -13,6 +17,12 @@ import org.hoopwright.bench.Tensioner;
 import org.hoopwright.material.Gauge;
 import org.hoopwright.material.Material;
 import org.hoopwright.material.StringSpec;
+import org.hoopwright.patterns.BenchReader;
+import org.hoopwright.patterns.BenchResult;
+import org.hoopwright.patterns.CheckedFile;
+import org.hoopwright.patterns.Samples;
+import org.hoopwright.patterns.UnreadableFile;
+import org.hoopwright.patterns.Workbench;
 import org.hoopwright.units.Force;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
@@ -24,6 +34,20 @@ final class BenchOptions {
   private static final String TEST_FORM =
       "must be GAUGE/MATERIAL/FORCE/held or /slipped, with /tip, /middle or /deep after it when the"
           + " string did not lie deep in the jaws, such as 18/nylon/40lbf/held; or cleaned.";
+
+  @Option(
+      names = "--bench",
+      paramLabel = "FILE",
+      description =
+          "A bench file, or sample:willowbank-bench: clamps with their tests, tensioner, strings at"
+              + " hand. Options on the line win over it.")
+  private @Nullable String benchFile;
+
+  @Option(
+      names = "--string",
+      paramLabel = "NAME",
+      description = "A string of the bench file: its gauge, material and length at hand.")
+  private @Nullable String string;
 
   @Option(
       names = "--start-clamps",
@@ -63,13 +87,15 @@ final class BenchOptions {
       description = "The same for the starting clamps.")
   private List<String> startClampTests = new ArrayList<>();
 
+  private @Nullable Workbench read;
+
   /**
    * The bench.
    *
    * @throws IllegalArgumentException when a value is wrong; the message says the way out
    */
   Bench bench() {
-    Bench.Builder bench = Bench.builder();
+    Bench.Builder bench = workbench().map(w -> w.bench().toBuilder()).orElseGet(Bench::builder);
     if (startClamps != null) {
       bench.startingClamps(startClamps);
     }
@@ -89,10 +115,75 @@ final class BenchOptions {
     if (reach != null) {
       bench.reachMm(LengthWord.mm("--reach", reach, LengthWord.Of.BENCH));
     }
-    return bench
-        .machineClampTests(tests("--clamp-test", clampTests))
-        .startingClampTests(tests("--start-clamp-test", startClampTests))
-        .build();
+    if (!clampTests.isEmpty()) {
+      bench.machineClampTests(tests("--clamp-test", clampTests));
+    }
+    if (!startClampTests.isEmpty()) {
+      bench.startingClampTests(tests("--start-clamp-test", startClampTests));
+    }
+    return bench.build();
+  }
+
+  /**
+   * The string of the bench file that is asked for.
+   *
+   * @throws IllegalArgumentException when there is none of this name
+   */
+  Optional<Workbench.Stock> stock() {
+    String wanted = string;
+    if (wanted == null) {
+      return Optional.empty();
+    }
+    Workbench workbench =
+        workbench()
+            .orElseThrow(
+                () -> new IllegalArgumentException("--string goes with --bench FILE only."));
+    return Optional.of(
+        workbench
+            .string(wanted)
+            .orElseThrow(
+                () ->
+                    wrong(
+                        "--string",
+                        wanted,
+                        "must be a string of "
+                            + benchFile
+                            + ", which has: "
+                            + workbench.strings().stream()
+                                .map(Workbench.Stock::name)
+                                .collect(Collectors.joining(", "))
+                            + ".")));
+  }
+
+  /**
+   * What the bench file says; read once.
+   *
+   * @throws FileRefused when it cannot be read or is wrong
+   */
+  private Optional<Workbench> workbench() {
+    if (benchFile != null && read == null) {
+      read = read(benchFile);
+    }
+    return Optional.ofNullable(read);
+  }
+
+  private static Workbench read(String file) {
+    try {
+      BenchResult result =
+          file.equals("sample:" + Samples.BENCH)
+              ? BenchReader.read(file, Samples.bench().getBytes(UTF_8))
+              : BenchReader.read(Path.of(file));
+      return result
+          .workbench()
+          .orElseThrow(
+              () ->
+                  FileRefused.because(
+                      new CheckedFile(result.fileName(), result.text(), result.findings())));
+    } catch (UnreadableFile e) {
+      throw FileRefused.because(e);
+    } catch (InvalidPathException e) {
+      throw FileRefused.because(new UnreadableFile(file, "it is not a file name"));
+    }
   }
 
   private static <T> String words(T[] all, java.util.function.Function<T, String> word) {

@@ -74,7 +74,11 @@ public final class CommandRunner {
         .setOut(new PrintWriter(help))
         .setErr(new PrintWriter(new StringWriter()))
         .setParameterExceptionHandler((e, words) -> wrongCall(session.console(), e))
-        .setExecutionExceptionHandler((e, command, parsed) -> fault(session.console(), e));
+        .setExecutionExceptionHandler(
+            (e, command, parsed) ->
+                e instanceof FileRefused refused
+                    ? refused(session.console(), command, refused)
+                    : fault(session.console(), e));
     describe(line);
     int code = line.execute(args);
     session.console().result(help.toString());
@@ -98,6 +102,12 @@ public final class CommandRunner {
       console.message("See " + name + " --help.");
     }
     return ExitCode.WRONG_CALL;
+  }
+
+  private static int refused(Console console, CommandLine line, FileRefused e) {
+    console.result(e.result());
+    console.message(line.getCommandSpec().qualifiedName() + ": " + e.getMessage());
+    return e.exitCode();
   }
 
   /** Whatever comes this far is ours: callers' mistakes and bad files are told before. */

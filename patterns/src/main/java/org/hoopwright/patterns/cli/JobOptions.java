@@ -14,6 +14,7 @@ import org.hoopwright.geometry.Side;
 import org.hoopwright.material.Gauge;
 import org.hoopwright.material.Material;
 import org.hoopwright.material.StringSpec;
+import org.hoopwright.patterns.Workbench;
 import org.hoopwright.route.RouteRequest;
 import org.hoopwright.units.Force;
 import org.jspecify.annotations.Nullable;
@@ -174,9 +175,12 @@ final class JobOptions {
    */
   Job job(Layout layout) {
     Job.Builder builder = builder();
-    if (gauge != null || material != null) {
+    Optional<Workbench.Stock> stock = bench.stock();
+    if (gauge != null || material != null || stock.isPresent()) {
       StringSpec usual = Job.standard().mainsString(layout);
-      builder.strings(string(usual, 0), string(usual, 1));
+      builder.strings(
+          string(stock.map(Workbench.Stock::mains).orElse(usual), 0),
+          string(stock.map(Workbench.Stock::crosses).orElse(usual), 1));
     }
     Job job = builder.build();
     if (job.needsTwoPieces(layout) && job.routes().pieces().orElse(2) == 1) {
@@ -203,6 +207,7 @@ final class JobOptions {
       if (leadLimit != null) {
         job.leadLimit(leadLimit);
       }
+      bench.stock().ifPresent(s -> job.stringAtHand(s.length()));
       if (atHand != null) {
         job.stringAtHand(stringAtHand(atHand));
       }

@@ -26,7 +26,8 @@ final class SamplesCommand implements Callable<Integer> {
   @Parameters(
       paramLabel = "NAME",
       arity = "0..1",
-      description = "The layout to print; left out, all are listed.")
+      description =
+          "The layout to print, or " + Samples.BENCH + "; left out, the layouts are listed.")
   private @Nullable String name;
 
   SamplesCommand(Session session) {
@@ -38,6 +39,8 @@ final class SamplesCommand implements Callable<Integer> {
     String wanted = name;
     if (wanted == null) {
       list();
+    } else if (wanted.equals(Samples.BENCH)) {
+      session.console().result(Samples.bench());
     } else if (LayoutInput.sampleNames().contains(wanted)) {
       session.console().result(Samples.text(wanted));
     } else {
