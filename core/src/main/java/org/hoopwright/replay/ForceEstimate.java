@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.ToDoubleFunction;
 import org.hoopwright.bed.Span;
 import org.hoopwright.bed.SpanId;
 import org.hoopwright.bench.BenchPlan;
@@ -51,18 +52,13 @@ public final class ForceEstimate {
    */
   public static Estimates of(BenchPlan plan, ForceParameters parameters) {
     List<HoopLoad.Share> shares = HoopLoad.shares(plan.bed());
-    List<Peaks> all = new ArrayList<>();
+    Peaks peaks = new Peaks();
     List<Tensions> last = new ArrayList<>();
     ForceWalk.through(
         plan,
         parameters,
         (n, state, tensions) -> {
-          while (all.size() < tensions.size()) {
-            all.add(new Peaks());
-          }
-          for (int i = 0; i < all.size(); i++) {
-            all.get(i).look(state, tensions.get(i), shares);
-          }
+          peaks.look(state, tensions, shares);
           last.clear();
           last.addAll(tensions);
         });
@@ -71,35 +67,47 @@ public final class ForceEstimate {
       spans.put(span.id(), Interval.of(last.isEmpty() ? 0 : last.get(0).main(span.id())));
       last.forEach(t -> spans.merge(span.id(), Interval.of(t.main(span.id())), Interval::hull));
     }
-    Map<String, Interval> clamps = new TreeMap<>();
-    all.forEach(p -> p.clamps.forEach((n, v) -> clamps.merge(n, Interval.of(v), Interval::hull)));
     Map<String, Interval> hoop = new LinkedHashMap<>();
-    if (all.isEmpty()) {
-      all.add(new Peaks()); // nothing was ever pulled
-    }
-    for (Peaks p : all) {
-      hoop.merge("along", Interval.of(p.along), Interval::hull);
-      hoop.merge("across", Interval.of(p.across), Interval::hull);
-      hoop.merge("imbalance", Interval.of(p.imbalance), Interval::hull);
-    }
-    return new Estimates(parameters.byName(), spans, clamps, hoop);
+    hoop.put("along", peaks.along);
+    hoop.put("across", peaks.across);
+    hoop.put("imbalance", peaks.imbalance);
+    return new Estimates(parameters.byName(), spans, peaks.clamps, hoop);
   }
 
-  /** The most that was seen so far, for one choice of parameters. Confined to one estimate. */
+  /**
+   * The most that was seen so far. A peak is at least the greatest of all least values, and at most
+   * the greatest of all. Confined to one estimate.
+   */
   private static final class Peaks {
-    private final Map<String, Double> clamps = new TreeMap<>();
-    private double along;
-    private double across;
-    private double imbalance;
+    private final Map<String, Interval> clamps = new TreeMap<>();
+    private Interval along = Interval.of(0);
+    private Interval across = Interval.of(0);
+    private Interval imbalance = Interval.of(0);
 
-    void look(BenchState state, Tensions tensions, List<HoopLoad.Share> shares) {
+    void look(BenchState state, List<Tensions> tensions, List<HoopLoad.Share> shares) {
       for (PlacedClamp clamp : state.clamps()) {
-        clamps.merge(clamp.name(), tensions.load(clamp), Math::max);
+        Interval load = hull(tensions, t -> t.load(clamp)).magnitude();
+        clamps.merge(clamp.name(), load, Peaks::most);
       }
-      HoopLoad load = HoopLoad.of(shares, tensions::main);
-      along = Math.max(along, load.along());
-      across = Math.max(across, load.across());
-      imbalance = Math.max(imbalance, Math.abs(load.rightMinusLeft()));
+      List<HoopLoad> loads = tensions.stream().map(t -> HoopLoad.of(shares, t::main)).toList();
+      along = most(along, hull(loads, HoopLoad::along));
+      across = most(across, hull(loads, HoopLoad::across));
+      imbalance = most(imbalance, hull(loads, HoopLoad::rightMinusLeft).magnitude());
+    }
+
+    private static <T> Interval hull(List<T> all, ToDoubleFunction<T> value) {
+      double low = Double.POSITIVE_INFINITY;
+      double high = Double.NEGATIVE_INFINITY;
+      for (T one : all) {
+        double v = value.applyAsDouble(one);
+        low = Math.min(low, v);
+        high = Math.max(high, v);
+      }
+      return new Interval(low, high);
+    }
+
+    private static Interval most(Interval a, Interval b) {
+      return new Interval(Math.max(a.low(), b.low()), Math.max(a.high(), b.high()));
     }
   }
 }

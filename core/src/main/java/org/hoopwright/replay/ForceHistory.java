@@ -80,6 +80,8 @@ public final class ForceHistory {
       across.add(hoop.across());
       rightMinusLeft.add(hoop.rightMinusLeft());
     }
+    clamps.replaceAll((name, i) -> i.magnitude());
+    together.replaceAll((name, i) -> i.magnitude());
     return new StepForces(
         n,
         spans,

@@ -25,6 +25,14 @@ public record Interval(double low, double high) {
     return new Interval(value, value);
   }
 
+  /** The interval of the absolute values: it reaches down to 0 when this one holds 0. */
+  public Interval magnitude() {
+    if (low >= 0) {
+      return this;
+    }
+    return new Interval(high <= 0 ? -high : 0.0, Math.max(-low, high));
+  }
+
   /** The smallest interval that holds both. */
   public Interval hull(Interval other) {
     return new Interval(Math.min(low, other.low), Math.max(high, other.high));

@@ -298,27 +298,30 @@ final class Tensions {
     return id.isMain() ? corner.mainsStiffness() : corner.crossesStiffness();
   }
 
-  /** What a clamp bears now: the difference between its two sides, in newtons. */
+  /**
+   * What a clamp bears now: the difference between its two sides, in newtons; negative when the
+   * stub pulls more. The sign is kept so that a range of values knows when it holds 0.
+   */
   double load(PlacedClamp clamp) {
     if (!state.isLaced(clamp.span())) {
       return 0;
     }
     if (clamp.inside()) {
-      return Math.abs(end(clamp.span(), clamp.near()) - at(clamp.span(), clamp.near()));
+      return end(clamp.span(), clamp.near()) - at(clamp.span(), clamp.near());
     }
     return Math.max(0.0, at(clamp.span(), clamp.near()) - beyond(clamp));
   }
 
   /**
-   * What a clamp inside and the one outside behind it bear together, in newtons; empty when it has
-   * none behind it.
+   * What a clamp inside and the one outside behind it bear together, in newtons and with its sign;
+   * empty when it has none behind it.
    */
   OptionalDouble together(PlacedClamp inside) {
     Optional<PlacedClamp> outside = state.clampOutside(inside.span(), inside.near());
     if (!inside.inside() || outside.isEmpty() || !state.isLaced(inside.span())) {
       return OptionalDouble.empty();
     }
-    return OptionalDouble.of(Math.abs(end(inside.span(), inside.near()) - beyond(outside.get())));
+    return OptionalDouble.of(end(inside.span(), inside.near()) - beyond(outside.get()));
   }
 
   /** What pulls on the far side of a clamp outside the frame. */

@@ -44,7 +44,8 @@ class StringNeedTest {
   @Test
   void aTennisJobUsesALittleOverElevenMetres() {
     // "A little over 11 m" of a 12 m set (racket club page "Stringing, the basic steps"); a
-    // tournament's mean was 11.4 m (over 40 km for over 3500 rackets, tournament news page).
+    // tournament's mean was 11.4 m (over 40 km for over 3500 rackets, tennis blog on tournament
+    // stringing at the French Open, 2013/06).
     // The bounds are ours, about 6 % to either side of 11.1 m: the plans say 10.6 and 11.45 m.
     for (int pieces : new int[] {1, 2}) {
       StringNeed need =
@@ -62,7 +63,7 @@ class StringNeedTest {
   @Test
   void aPackOf22And18FeetStringsTheFrameOnlyThatWayRound() {
     // A packaged hybrid has 22 ft for the mains and 18 ft for the crosses; 18 ft is too short for
-    // most mains (stringer blog "Difficulties of Hybriding Strings", 2014/11).
+    // most mains (tennis blog on a packaged hybrid, 2015/06).
     List<StringNeed> needs = needs(of(Material.NYLON, StringAtHand.pack(22 * FOOT, 18 * FOOT)));
     assertThat(needs)
         .extracting(StringNeed::verdict)

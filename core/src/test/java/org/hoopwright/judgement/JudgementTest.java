@@ -77,13 +77,11 @@ class JudgementTest {
         .orElseThrow();
   }
 
-  // A starting clamp rated 40 lbf for an 18 gauge string holds its part of a shared pull of 60 lbf;
-  // a
-  // machine clamp of the same rating does not hold a full pull of 50 (common practice, no source).
-  // It is put as a slip at 49, as a pull of 50 leaves a little less than 50 on the clamp.
+  // A clamp rated 40 lbf for an 18 gauge string, which lets it go above, holds its part of a shared
+  // pull of 60 lbf, and not a full one of 50 (common practice, no source).
   @Test
   void aRatingOfFortyPoundsHoldsASharedPullAndNotAFullOne() {
-    List<BenchTest> tests = List.of(test(40, true), test(49, false));
+    List<BenchTest> tests = List.of(test(40, true), test(41, false));
     for (double reference : new double[] {50, 60}) {
       BenchPlan plan =
           plan(
@@ -96,7 +94,7 @@ class JudgementTest {
       Judgement judgement = judge(plan);
       assertThat(clamp(judgement, "starting-1").verdict()).isEqualTo(Verdict.HOLDS);
       ClampJudgement machine = clamp(judgement, "machine-1");
-      assertThat(machine.verdict()).isIn(Verdict.MAY_SLIP, Verdict.SLIPS);
+      assertThat(machine.verdict()).isEqualTo(Verdict.SLIPS);
       assertThat(codes(judgement.findings()))
           .contains(FindingCode.CLAMP_MAY_SLIP, FindingCode.CLAMP_NOT_CLEANED);
       assertThat(judgement.findings().get(0).message())

@@ -2,6 +2,7 @@ package org.hoopwright.material;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -55,6 +56,56 @@ class StringTest {
   void aDiameterBelongsToASetOfGauges(double mm, String words) {
     List<String> wanted = words.isEmpty() ? List.of() : List.of(words.split(" "));
     assertThat(Gauge.ofDiameter(mm).stream().map(Gauge::word).toList()).isEqualTo(wanted);
+  }
+
+  // From the same two tables, worked out by hand: these neighbours overlap, these share an end, and
+  // between 15 and 14 is a hole. Other pairs have nothing in common.
+  @Test
+  void rangesOverlapOnlyWhereTheTablesDo() {
+    List<String> common = new ArrayList<>();
+    List<Gauge> all = List.of(Gauge.values());
+    for (int i = 0; i < all.size(); i++) {
+      for (int j = i + 1; j < all.size(); j++) {
+        double low = Math.max(all.get(i).minMm(), all.get(j).minMm());
+        double high = Math.min(all.get(i).maxMm(), all.get(j).maxMm());
+        if (low <= high) {
+          common.add(all.get(i).word() + "/" + all.get(j).word() + " " + low + "-" + high);
+        }
+      }
+    }
+    assertThat(common)
+        .containsExactly(
+            "13/14 1.65-1.65",
+            "15/15L 1.41-1.41",
+            "15L/16 1.33-1.34",
+            "16/16L 1.26-1.3",
+            "16L/17 1.22-1.24",
+            "17/18 1.16-1.16",
+            "18/19 1.06-1.06",
+            "19/20 0.9-0.9",
+            "20/21 0.8-0.8",
+            "21/22 0.7-0.7");
+    assertThat(Gauge.G14.minMm()).isGreaterThan(Gauge.G15.maxMm());
+  }
+
+  // source: racquetball column "String Gauge: The Basic Choice", which has no 16L; retail article
+  // "String Theory, Part II": they differ from ours by less than a tenth of a millimetre.
+  @ParameterizedTest
+  @CsvSource({
+    "15, 1.41, 1.49",
+    "15L, 1.33, 1.41",
+    "16, 1.26, 1.34",
+    "16, 1.26, 1.33",
+    "17, 1.16, 1.26",
+    "18, 1.06, 1.16",
+    "19, 1.00, 1.10"
+  })
+  void otherTablesDifferByLessThanATenth(String word, double least, double most) {
+    Gauge gauge = Gauge.ofWord(word).orElseThrow();
+    assertThat(Math.abs(gauge.minMm() - least)).isLessThanOrEqualTo(0.1 + 1e-9);
+    assertThat(Math.abs(gauge.maxMm() - most)).isLessThanOrEqualTo(0.1 + 1e-9);
+    assertThat(most).isGreaterThan(gauge.minMm());
+    assertThat(least).isLessThan(gauge.maxMm());
   }
 
   // source: stringer blog "Difficulties of Hybriding Strings", 2014/11: stretch at 55 lbf.

@@ -56,6 +56,11 @@ class UnitsTest {
     double newtons =
         Quantities.getQuantity(value, poundForce).to(Units.NEWTON).getValue().doubleValue();
     assertThat(Force.of(value, ForceUnit.POUND_FORCE).newtons()).isCloseTo(newtons, within(1e-9));
+    var kilogramForce = Units.KILOGRAM.multiply(gravity).asType(javax.measure.quantity.Force.class);
+    double ofKilograms =
+        Quantities.getQuantity(value, kilogramForce).to(Units.NEWTON).getValue().doubleValue();
+    assertThat(Force.of(value, ForceUnit.KILOGRAM_FORCE).newtons())
+        .isCloseTo(ofKilograms, within(1e-9));
   }
 
   // source: the exact factors, worked out by hand to three decimals.
