@@ -259,8 +259,9 @@ final class Script {
     double share = distance / bed.span(span).lengthMm();
     String cost =
         beforeKnot
-            ? "when it comes off after the knot, %s loses about %s %% of its tension"
-                .formatted(span, Math.round(100 * share))
+            // The stretch up to the knot is tied with none to half of what the span carries.
+            ? "when it comes off after the knot, %s loses about %s to %s %% of its tension"
+                .formatted(span, Math.round(50 * share), Math.round(100 * share))
             : "that slack is taken up by the next pull";
     List<SpanId> met =
         open.stream()

@@ -201,9 +201,7 @@ final class BenchBinder {
     }
     List<Double> both = new ArrayList<>();
     for (int i = 0; i < 2; i++) {
-      values
-          .number(a.items().get(i), Pointers.to(pointer, i), title)
-          .ifPresent(both::add);
+      values.number(a.items().get(i), Pointers.to(pointer, i), title).ifPresent(both::add);
     }
     return both.size() == 2 ? Optional.of(both) : Optional.empty();
   }
