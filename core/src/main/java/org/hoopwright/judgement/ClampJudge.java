@@ -30,6 +30,9 @@ final class ClampJudge {
 
   private static final String STARTING = "starting";
 
+  /** Loads nearer to each other than this are alike, in newtons: below what any sheet shows. */
+  private static final double ALIKE_N = 0.05;
+
   private ClampJudge() {}
 
   /** Judges every clamp that bears something, by name. */
@@ -105,8 +108,9 @@ final class ClampJudge {
   }
 
   private static ClampJudgement worse(ClampJudgement a, ClampJudgement b) {
-    ClampJudgement peak = b.peak().newtons().high() > a.peak().newtons().high() ? b : a;
-    ClampJudgement worst = b.verdict().compareTo(a.verdict()) > 0 ? b : a;
+    ClampJudgement peak = more(b.peak().newtons(), a.peak().newtons()) ? b : a;
+    int verdicts = b.verdict().compareTo(a.verdict());
+    ClampJudgement worst = verdicts > 0 || (verdicts == 0 && more(b.worst(), a.worst())) ? b : a;
     return new ClampJudgement(
         a.clamp(),
         peak.peak(),
@@ -117,6 +121,11 @@ final class ClampJudge {
         worst.rating(),
         worst.together(),
         worst.worst());
+  }
+
+  /** Whether the first may be more; of two that may be alike, whether it surely is more. */
+  private static boolean more(Interval a, Interval b) {
+    return a.high() > b.high() + ALIKE_N || (a.high() > b.high() - ALIKE_N && a.low() > b.low());
   }
 
   static List<Finding> findings(BenchPlan plan, List<ClampJudgement> clamps) {

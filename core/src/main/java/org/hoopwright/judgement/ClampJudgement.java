@@ -12,7 +12,8 @@ import org.hoopwright.replay.Interval;
  * @param peak the most that it bears, and after which step
  * @param span what it holds then
  * @param verdict what its rating for the string that it holds says at its worst step
- * @param worstStep the number of that step, the first of several
+ * @param worstStep the number of that step: of those with the worst verdict the one with the most
+ *     load, the first of several
  * @param worstSpan what it holds then
  * @param rating its rating for that string
  * @param together the clamp that shares the load with it at its worst step, the one behind the

@@ -23,6 +23,7 @@ import org.hoopwright.bed.Bed;
 import org.hoopwright.bed.SpanId;
 import org.hoopwright.bench.Bench;
 import org.hoopwright.bench.HalfDone;
+import org.hoopwright.bench.ClampUse;
 import org.hoopwright.bench.Job;
 import org.hoopwright.bench.MachineClampKind;
 import org.hoopwright.bench.Step;
@@ -110,6 +111,8 @@ class SchemasTest {
         Job.builder()
             .anchorMain(1)
             .anchorSide(Side.RIGHT)
+            .backUp(ClampUse.ALWAYS)
+            .thirdClamp(ClampUse.NEVER)
             .stringAtHand(StringAtHand.pack(6000, 5000))
             .bench(
                 Bench.builder()
@@ -125,12 +128,21 @@ class SchemasTest {
     assertThat(PLAN.validate(tree)).isEmpty();
     assertThat(tree.get("forces").size()).isGreaterThan(50);
     for (String member :
-        List.of("anchorMain", "anchorSide", "stringAtHand", "clamps", "tensioner", "reach")) {
+        List.of(
+            "anchorMain",
+            "anchorSide",
+            "backUp",
+            "thirdClamp",
+            "stringAtHand",
+            "clamps",
+            "tensioner",
+            "reach")) {
       assertThat(tree.get("options").has(member)).as(member).isTrue();
       ((ObjectNode) tree.get("options")).put(member, "nonsense");
       assertThat(PLAN.validate(tree)).as(member).isNotEmpty();
       ((ObjectNode) tree.get("options")).remove(member);
     }
+    assertThat(tree.get("forces").valueStream()).anyMatch(step -> step.has("together"));
     ((ObjectNode) tree.get("forces").get(3)).put("unheardOf", 1);
     assertThat(PLAN.validate(tree)).isNotEmpty();
   }

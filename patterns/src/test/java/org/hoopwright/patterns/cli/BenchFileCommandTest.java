@@ -105,6 +105,21 @@ class BenchFileCommandTest {
   }
 
   @Test
+  void theTableOfForcesSaysWhatBothClampsHold() {
+    Call plan = Call.of("plan", FRAME, "--bench", BENCH, "--string", "set 18", "--forces");
+    assertThat(plan.code()).isEqualTo(ExitCode.DONE);
+    // 40 lbf were held by a machine clamp, 35 lbf by a starting clamp: together 75.
+    assertThat(plan.out())
+        .containsPattern("starting 1 .* with machine [12]: holds: tested up to 75");
+    // At the head no starting clamp may be set: there the machine clamp is on its own.
+    assertThat(plan.out()).containsPattern("machine 1 .* not tested so far: has held 40");
+    Call json =
+        Call.of(
+            "plan", FRAME, "--bench", BENCH, "--string", "set 18", "--forces", "--format", "json");
+    assertThat(json.out()).contains("\"together\": { \"machine-2\": [");
+  }
+
+  @Test
   void samplesPrintsIt() {
     assertThat(Call.of("samples", "willowbank-bench").out()).isEqualTo(Samples.bench());
   }
