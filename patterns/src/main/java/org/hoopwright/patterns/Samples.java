@@ -72,7 +72,7 @@ public final class Samples {
    * included.
    */
   public static String bench() {
-    return resource(BENCH + ".json");
+    return resource("benches", BENCH + ".json");
   }
 
   /** What the first line, a comment, says. */
@@ -82,13 +82,18 @@ public final class Samples {
   }
 
   private static String resource(String file) {
-    try (InputStream in = Samples.class.getResourceAsStream("samples/" + file)) {
+    return resource("samples", file);
+  }
+
+  private static String resource(String folder, String name) {
+    String file = folder + "/" + name;
+    try (InputStream in = Samples.class.getResourceAsStream(file)) {
       if (in == null) {
-        throw new HoopwrightFault("This copy of the library lacks its file samples/" + file + ".");
+        throw new HoopwrightFault("This copy of the library lacks its file " + file + ".");
       }
       return new String(in.readAllBytes(), UTF_8);
     } catch (IOException e) {
-      throw new HoopwrightFault("The library's own file samples/" + file + " cannot be read.");
+      throw new HoopwrightFault("The library's own file " + file + " cannot be read.");
     }
   }
 }
