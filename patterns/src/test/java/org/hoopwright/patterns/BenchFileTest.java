@@ -14,6 +14,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
 import org.hoopwright.bench.Bench;
 import org.hoopwright.bench.BenchTest;
 import org.hoopwright.bench.ClampRating;
@@ -26,6 +28,7 @@ import org.hoopwright.finding.Severity;
 import org.hoopwright.material.Gauge;
 import org.hoopwright.material.Material;
 import org.hoopwright.material.StringSpec;
+import org.hoopwright.testing.Draw;
 import org.hoopwright.units.Force;
 import org.hoopwright.units.ForceUnit;
 import org.junit.jupiter.api.Test;
@@ -231,5 +234,28 @@ class BenchFileTest {
     // The page that explains the format shows the bundled file.
     String page = Files.readString(Path.of("..", "docs", "bench-format.md"));
     assertThat(page).contains(Samples.bench().lines().skip(1).reduce((a, b) -> a + "\n" + b).get());
+  }
+
+  /** Whatever is left of a file, or put into it, it is read or refused with reasons. */
+  @Property(tries = 400)
+  void anyTextIsReadOrRefused(@ForAll long seed) {
+    Draw draw = Draw.from(seed);
+    StringBuilder text = new StringBuilder(Samples.bench());
+    for (int n = draw.between(1, 4); n > 0; n--) {
+      int at = draw.between(0, text.length() - 1);
+      switch (draw.between(0, 3)) {
+        case 0 -> text.setLength(at + 1);
+        case 1 -> text.deleteCharAt(at);
+        case 2 -> text.insert(at, "{}[]\",:0-9e".charAt(draw.between(0, 10)));
+        default -> text.replace(at, Math.min(text.length(), at + 6), "null");
+      }
+      if (text.isEmpty()) {
+        return;
+      }
+    }
+    BenchResult result = read(text.toString());
+    assertThat(result.workbench().isEmpty())
+        .isEqualTo(result.findings().stream().anyMatch(f -> f.severity() == Severity.ERROR));
+    assertThat(result.findings()).allMatch(f -> f.place().isPresent() && !f.fix().isEmpty());
   }
 }
