@@ -167,6 +167,7 @@ final class StartingClamps {
   private static Finding refusal(String does, Why why, Set<HoleId> holes) {
     Finding.Builder finding =
         Finding.of(FindingCode.START_CLAMP_REFUSED)
+            .fact("holes", holes.size())
             .message("No starting clamp " + does + " at " + names(holes) + ": " + why.words + ".")
             .fix(
                 why == Why.NONE_FREE
