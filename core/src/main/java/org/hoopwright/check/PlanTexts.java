@@ -29,7 +29,10 @@ final class PlanTexts {
                       "plan sample:willowbank-100 --start-clamp-test 16/nylon/20lbf/slipped"),
               RuleText.of(FindingCode.START_CLAMP_REFUSED)
                   .says(
-                      "A starting clamp was asked for, or tests call for one, behind a machine clamp or as a third clamp; none is free, it would sit in the head zone, or it lets the string go."),
+                      "A starting clamp was asked for, or tests call for one, behind a machine clamp or as a third clamp; none is free, it would sit in the head zone, or it lets the string go.")
+                  .call(
+                      "plan sample:willowbank-100 --clamp-test 16/nylon/60lbf/held",
+                      "plan sample:willowbank-100 --clamp-test 16/nylon/40lbf/slipped"),
               RuleText.of(FindingCode.CLAMP_AWAY)
                   .says(
                       "A clamp that sits near the frame would close holes of crosses still to come, so it sits farther in; the string between it and the frame is slack.")

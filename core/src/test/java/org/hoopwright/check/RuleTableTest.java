@@ -84,6 +84,7 @@ class RuleTableTest {
           Map.entry("StringFindings", List.of(FindingCode.STRING_SHORT, FindingCode.STRING_TIGHT)),
           Map.entry("bench/WaysOn", List.of(FindingCode.HALF_DONE)),
           Map.entry("bench/Script", List.of(FindingCode.CLAMP_AWAY)),
+          Map.entry("bench/StartingClamps", List.of(FindingCode.START_CLAMP_REFUSED)),
           Map.entry(
               "bench/StartScript",
               List.of(FindingCode.START_CLAMP_HEAD_ZONE, FindingCode.START_CLAMP_SLIPS)),
