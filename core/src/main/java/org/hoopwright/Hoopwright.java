@@ -29,6 +29,8 @@ import org.hoopwright.replay.Breach;
 import org.hoopwright.replay.ForceEstimate;
 import org.hoopwright.replay.Replay;
 import org.hoopwright.route.RankedRoute;
+import org.hoopwright.route.Route;
+import org.hoopwright.route.RouteMeasures;
 import org.hoopwright.route.RoutePreferences;
 import org.hoopwright.route.RouteRequest;
 import org.hoopwright.route.RouteResult;
@@ -68,13 +70,17 @@ public final class Hoopwright {
    */
   public static CheckReport check(Draft draft) {
     Layout layout = draft.layout();
-    return Checker.check(
-        draft,
-        Hoopwright::lay,
-        bed -> {
-          RouteResult routes = routes(bed, Job.standard());
-          return new Checker.Routes(routes, searched(layout, routes));
-        });
+    return Checker.check(draft, Hoopwright::lay, bed -> looked(layout, bed));
+  }
+
+  /** Looks for the best route; only where there is none, for the reasons. */
+  private static Checker.Routes looked(Layout layout, Bed bed) {
+    RouteRequest request = Job.standard().routeRequest(layout);
+    Optional<RouteMeasures> best = RouteSearch.best(bed, request).map(Route::measures);
+    return new Checker.Routes(
+        best,
+        request.runLimit(),
+        best.isPresent() ? List.of() : searched(layout, RouteSearch.search(bed, request)));
   }
 
   private static List<Finding> searched(Layout layout, RouteResult routes) {
@@ -82,13 +88,11 @@ public final class Hoopwright {
       case FOUND -> List.of();
       case PROVEN_ABSENT -> NoRoute.findings(layout, routes);
       case LIMIT_REACHED ->
-          routes.ranked().isEmpty()
-              ? List.of(
-                  Finding.of(FindingCode.ROUTE_UNKNOWN)
-                      .at("", layout.places())
-                      .fix("Plan with a higher limit of nodes to find out.")
-                      .build())
-              : List.of();
+          List.of(
+              Finding.of(FindingCode.ROUTE_UNKNOWN)
+                  .at("", layout.places())
+                  .fix("Plan with a higher limit of nodes to find out.")
+                  .build());
     };
   }
 

@@ -20,7 +20,7 @@ import org.hoopwright.finding.Places;
 import org.hoopwright.finding.Severity;
 import org.hoopwright.frame.Draft;
 import org.hoopwright.frame.Layout;
-import org.hoopwright.route.RouteResult;
+import org.hoopwright.route.RouteMeasures;
 
 /**
  * Runs the rules, and between them the work that they look at: first the rules on the layout
@@ -107,10 +107,11 @@ public final class Checker {
   /**
    * What a search for routes came to.
    *
-   * @param result the routes
+   * @param best what the best route is ranked by; empty when there is none
+   * @param runLimit how many places a run may reach
    * @param findings why there are none, or that the search gave up
    */
-  public record Routes(RouteResult result, List<Finding> findings) {
+  public record Routes(Optional<RouteMeasures> best, int runLimit, List<Finding> findings) {
     /** Copies the list. */
     public Routes {
       findings = List.copyOf(findings);
@@ -165,7 +166,7 @@ public final class Checker {
     }
     Routes searched = search.apply(bed);
     add(searched.findings());
-    return Facts.Best.of(searched.result());
+    return searched.best().map(measures -> new Facts.Best(measures, searched.runLimit()));
   }
 
   private Assignment assignment(Optional<Bed> bed) {

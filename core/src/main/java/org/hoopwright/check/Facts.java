@@ -15,7 +15,6 @@ import org.hoopwright.frame.Ring;
 import org.hoopwright.geometry.Outline;
 import org.hoopwright.geometry.Side;
 import org.hoopwright.route.RouteMeasures;
-import org.hoopwright.route.RouteResult;
 
 /**
  * What is known when the rules are asked; what several of them need is worked out once.
@@ -34,12 +33,7 @@ record Facts(Draft draft, Ring ring, HoopOutline hoop, Optional<Bed> laid, Optio
    * @param measures what it is ranked by
    * @param runLimit how many places a run may reach
    */
-  record Best(RouteMeasures measures, int runLimit) {
-
-    static Optional<Best> of(RouteResult result) {
-      return result.best().map(r -> new Best(r.measures(), result.request().runLimit()));
-    }
-  }
+  record Best(RouteMeasures measures, int runLimit) {}
 
   /** Before strings are laid. */
   static Facts of(Draft draft) {

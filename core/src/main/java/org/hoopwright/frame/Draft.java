@@ -64,6 +64,9 @@ public final class Draft {
    * it or under it.
    */
   public boolean knows(String pointer) {
+    if (lost.isEmpty()) {
+      return true;
+    }
     String p = pointer;
     while (true) {
       if (lost.contains(p)) {
@@ -80,6 +83,9 @@ public final class Draft {
 
   /** The finding with the pointer that its value has in the file. */
   public Finding inFile(Finding finding) {
+    if (moved.isEmpty()) {
+      return finding;
+    }
     String p = finding.pointer();
     while (!p.isEmpty()) {
       String origin = moved.get(p);

@@ -3,6 +3,7 @@ package org.hoopwright.route;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.hoopwright.finding.HoopwrightFault;
 import org.hoopwright.frame.Direction;
 import org.hoopwright.frame.End;
 import org.hoopwright.frame.HoleId;
@@ -50,14 +51,24 @@ final class Candidate {
   /** The value of one of the usual preferences. */
   long value(Usual usual) {
     return switch (usual) {
+      case MAKER, DIRECTION, DEPARTURES, KNOTS -> value(usual, order, departures, wishesMissed);
+      case COVERED -> covered;
+      case DOUBLED -> doubled;
+      case LONGEST_RUN -> longestRun;
+      case STRING -> stringMm;
+    };
+  }
+
+  /** The value of one of the usual preferences that are the same for all knots. */
+  static long value(Usual usual, PassOrder order, int departures, int wishesMissed) {
+    return switch (usual) {
       case MAKER -> wishesMissed;
       case DIRECTION -> order.direction() == Direction.HEAD_TO_THROAT ? 0 : 1;
       case DEPARTURES -> departures;
-      case COVERED -> covered;
-      case DOUBLED -> doubled;
       case KNOTS -> order.onePiece() ? 2 : 4;
-      case LONGEST_RUN -> longestRun;
-      case STRING -> stringMm;
+      case COVERED, DOUBLED, LONGEST_RUN, STRING ->
+          throw new HoopwrightFault(
+              "The preference " + usual.name() + " was asked before there were knots.");
     };
   }
 

@@ -67,6 +67,24 @@ final class RouteRanking implements Comparator<Candidate> {
     return Knots.of(knots).compare(m, side, best.knots, side) < 0;
   }
 
+  /**
+   * Whether every variant of an order of passes stands behind a candidate, by the first preferences
+   * that do not depend on knots. Mirror images that miss as many wishes are alike in these.
+   */
+  boolean isBehind(PassOrder order, int departures, int wishesMissed, Candidate ahead) {
+    for (Usual u : usual) {
+      if (u == null || !u.sameForAllKnots) {
+        return false;
+      }
+      long own = Candidate.value(u, order, departures, wishesMissed);
+      int c = Long.compare(own, ahead.value(u));
+      if (c != 0) {
+        return c > 0;
+      }
+    }
+    return false;
+  }
+
   private long value(int i, Candidate c) {
     Usual u = usual[i];
     return u != null ? c.value(u) : preferences.get(i).value(c.route(), bed);

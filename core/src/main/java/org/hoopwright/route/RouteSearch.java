@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.hoopwright.bed.Bed;
 import org.hoopwright.geometry.Side;
@@ -65,7 +66,7 @@ public final class RouteSearch {
    */
   public static RouteResult search(Bed bed, RouteRequest request) {
     RouteRanking ranking = new RouteRanking(bed, request.preferences());
-    Collector all = new Collector(bed, request, Set.of(), ranking, false);
+    Collector all = new Collector(bed, request, Set.of(), ranking, Wanted.ALL);
     boolean complete = all.run();
     List<Best> classes = new ArrayList<>(all.classes.values());
     classes.sort((a, b) -> ranking.compare(a.candidate, b.candidate));
@@ -89,6 +90,22 @@ public final class RouteSearch {
         absent ? obstacles.smallestSet() : List.of(),
         absent ? obstacles.leastToLift() : List.of(),
         request);
+  }
+
+  /**
+   * The best route of a bed, in less time than all of them: orders of passes that stand behind the
+   * best so far, whatever their knots, are not knotted.
+   *
+   * @param bed the bed
+   * @param request what is asked
+   * @return what {@link #search} has first, or the best of what was seen before a limit was
+   *     reached; empty when none was seen
+   */
+  public static Optional<Route> best(Bed bed, RouteRequest request) {
+    RouteRanking ranking = new RouteRanking(bed, request.preferences());
+    Collector some = new Collector(bed, request, Set.of(), ranking, Wanted.BEST);
+    some.run();
+    return some.classes.values().stream().map(c -> c.candidate).min(ranking).map(Candidate::route);
   }
 
   /**
@@ -145,9 +162,17 @@ public final class RouteSearch {
    */
   static boolean anyRoute(Bed bed, RouteRequest request, Set<RouteRules.Fact> setAside) {
     Collector c =
-        new Collector(bed, request, setAside, new RouteRanking(bed, request.preferences()), true);
+        new Collector(
+            bed, request, setAside, new RouteRanking(bed, request.preferences()), Wanted.ANY);
     c.run();
     return !c.classes.isEmpty();
+  }
+
+  /** How much is asked of a search. */
+  private enum Wanted {
+    ALL,
+    BEST,
+    ANY
   }
 
   /** The best candidate of a class of pass orders. */
@@ -165,11 +190,14 @@ public final class RouteSearch {
     private final RouteModel model;
     private final RouteRanking ranking;
     private final VariantSearch variants;
-    private final boolean firstOnly;
+    private final Wanted wanted;
     private final boolean mirrored;
     final NodeBudget budget;
     final Map<OrderKey, Best> classes = new LinkedHashMap<>();
     final Set<OrderKey> orders = new HashSet<>();
+
+    // The best that stands for a class, as far as its order of passes goes.
+    private @Nullable Candidate top;
 
     // The order of passes at hand: how many variants it has, the best of them, what holds for all.
     private int count;
@@ -182,10 +210,10 @@ public final class RouteSearch {
         RouteRequest request,
         Set<RouteRules.Fact> setAside,
         RouteRanking ranking,
-        boolean firstOnly) {
+        Wanted wanted) {
       this.model = new RouteModel(bed, new RouteRules(bed.layout(), request, setAside));
       this.ranking = ranking;
-      this.firstOnly = firstOnly;
+      this.wanted = wanted;
       this.mirrored = bed.symmetric();
       this.budget = new NodeBudget(request.maxNodes(), request.cancelled());
       this.variants = new VariantSearch(model, budget);
@@ -230,6 +258,12 @@ public final class RouteSearch {
       best = null;
       departures = OrderTraits.departures(model, order);
       wishesMissed = OrderTraits.wishesMissed(model, order);
+      Candidate ahead = top;
+      if (wanted == Wanted.BEST
+          && ahead != null
+          && ranking.isBehind(order, departures, wishesMissed, ahead)) {
+        return;
+      }
       variants.forEach(order, this);
       Candidate found = best;
       if (found == null) {
@@ -246,6 +280,9 @@ public final class RouteSearch {
       } else if (represents(found, here.candidate)) {
         here.candidate = found;
       }
+      if (here.candidate == found && (ahead == null || ranking.compare(found, ahead) < 0)) {
+        top = found;
+      }
       here.variants = Math.max(here.variants, count);
     }
 
@@ -257,7 +294,7 @@ public final class RouteSearch {
         return;
       }
       Candidate c = new Candidate(model, order, knots, strung, departures, wishesMissed);
-      if (firstOnly) {
+      if (wanted == Wanted.ANY) {
         classes.put(order.key(), new Best(c));
         throw new NodeBudget.Spent(); // nothing more is asked
       }

@@ -3,11 +3,13 @@ package org.hoopwright.route;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Random;
 import java.util.Set;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -180,6 +182,21 @@ class RouteLawsTest {
     apart.keySet().removeIf(o -> o.stream().anyMatch(RouteLawsTest::mixed));
     RouteRequest other = request.toBuilder().crossesOfOtherString(true).build();
     assertThat(orders(bed, other)).isEqualTo(apart);
+  }
+
+  /** Whatever is preferred, in whatever order: what does not depend on knots may stand anywhere. */
+  @Property(tries = 200)
+  void theBestByItselfIsTheFirstOfAll(
+      @ForAll Layout layout, @ForAll RouteRequest request, @ForAll @IntRange(max = 50) int turn) {
+    Bed bed = bed(layout);
+    List<RoutePreference> turned = new ArrayList<>(RoutePreferences.standard());
+    if (turn > 0) {
+      Collections.shuffle(turned, new Random(turn));
+    }
+    RouteRequest own = request.toBuilder().preferences(turned).build();
+    Optional<Route> first = RouteSearch.search(bed, own).best();
+    Statistics.label("there is a route").collect(first.isPresent());
+    assertThat(RouteSearch.best(bed, own)).isEqualTo(first);
   }
 
   private static boolean mixed(List<Pass> passes) {
