@@ -2,7 +2,6 @@ package org.hoopwright.patterns.cli;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
-import java.util.Collections;
 import java.util.List;
 import org.hoopwright.finding.HoopwrightFault;
 import picocli.CommandLine;
@@ -42,11 +41,18 @@ public final class CommandRunner {
    * taking the words apart with all that options may be would take longer than the check.
    */
   private static boolean isPlainCheck(String... args) {
-    List<String> words = List.of(args);
-    return words.size() > 1
-        && words.get(0).equals("check")
-        && words.stream().skip(1).allMatch(w -> !w.startsWith("-") || w.equals("-"))
-        && Collections.frequency(words, "-") < 2;
+    if (args.length < 2 || !args[0].equals("check")) {
+      return false;
+    }
+    int inputs = 0;
+    for (int i = 1; i < args.length; i++) {
+      if (args[i].equals("-")) {
+        inputs++;
+      } else if (args[i].startsWith("-")) {
+        return false;
+      }
+    }
+    return inputs < 2;
   }
 
   private static int plainCheck(Session session, String... args) {
