@@ -170,9 +170,12 @@ final class StartingClamps {
             .fact("holes", holes.size())
             .message("No starting clamp " + does + " at " + names(holes) + ": " + why.words + ".")
             .fix(
-                why == Why.NONE_FREE
-                    ? "Have another starting clamp at hand, or go without."
-                    : "Clean the clamps that slipped and test them again, or pull less.");
+                switch (why) {
+                  case NONE_FREE -> "Have another starting clamp at hand, or go without.";
+                  case HEAD_ZONE ->
+                      "See that the machine clamp holds alone there: clean and test it, or pull less.";
+                  case LETS_GO -> "Clean the starting clamps and test them again, or pull less.";
+                });
     holes.forEach(finding::about);
     return finding.build();
   }

@@ -253,6 +253,9 @@ public final class Checker {
   }
 
   private List<String> lost(List<String> needs) {
+    if (draft.isWhole()) {
+      return new ArrayList<>();
+    }
     Set<String> lost = new TreeSet<>();
     for (String need : needs) {
       if (!draft.knows(need)) {

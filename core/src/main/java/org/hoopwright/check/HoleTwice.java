@@ -8,6 +8,7 @@ import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.FindingCode;
 import org.hoopwright.finding.PatchStep;
 import org.hoopwright.frame.HoleId;
+import org.hoopwright.frame.HoleRef;
 
 /** A hole that is named twice in one list. */
 final class HoleTwice extends Rule {
@@ -21,7 +22,7 @@ final class HoleTwice extends Rule {
     for (NamedHoles list : NamedHoles.lists(facts.layout())) {
       Set<HoleId> seen = new HashSet<>();
       for (NamedHoles.Entry entry : list.entries()) {
-        List<HoleId> again = entry.ref().holes().stream().filter(h -> !seen.add(h)).toList();
+        List<HoleId> again = again(entry.ref(), seen);
         if (!again.isEmpty()) {
           out.accept(
               finding()
@@ -42,5 +43,15 @@ final class HoleTwice extends Rule {
         }
       }
     }
+  }
+
+  private static List<HoleId> again(HoleRef ref, Set<HoleId> seen) {
+    List<HoleId> again = List.of();
+    for (HoleId hole : ref.holes()) {
+      if (!seen.add(hole)) {
+        again = again.isEmpty() ? List.of(hole) : List.of(again.get(0), hole); // two at most
+      }
+    }
+    return again;
   }
 }

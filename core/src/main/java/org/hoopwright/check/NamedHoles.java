@@ -22,10 +22,17 @@ record NamedHoles(List<Entry> entries, boolean table) {
   /**
    * A name.
    *
-   * @param pointer where it stands
+   * @param list where its list or table stands
+   * @param step the step from there to it: its index, or in a table the name itself
    * @param ref the name
    */
-  record Entry(String pointer, HoleRef ref) {}
+  record Entry(String list, Object step, HoleRef ref) {
+
+    /** Where it stands. */
+    String pointer() {
+      return list + "/" + step;
+    }
+  }
 
   /**
    * A hole for each side, which may be written as one name for both.
@@ -61,8 +68,8 @@ record NamedHoles(List<Entry> entries, boolean table) {
     for (int i = 0; i < layout.noRun().size(); i++) {
       // Each end by itself: that they are one hole is another rule's to say.
       NoRun no = layout.noRun().get(i);
-      all.add(one("/holes/noRun/" + i + "/0", no.from()));
-      all.add(one("/holes/noRun/" + i + "/1", no.to()));
+      all.add(one("/holes/noRun/" + i, 0, no.from()));
+      all.add(one("/holes/noRun/" + i, 1, no.to()));
     }
     layout.mainsSkip().ifPresent(skip -> all.add(list("/mains/skip", skip)));
     all.add(list("/crosses/skip", layout.crossesSkip()));
@@ -81,17 +88,20 @@ record NamedHoles(List<Entry> entries, boolean table) {
   private static NamedHoles list(String pointer, List<HoleRef> refs) {
     List<Entry> entries = new ArrayList<>(refs.size());
     for (HoleRef ref : refs) {
-      entries.add(new Entry(pointer + "/" + entries.size(), ref));
+      entries.add(new Entry(pointer, entries.size(), ref));
     }
     return new NamedHoles(entries, /* table= */ false);
   }
 
   private static NamedHoles table(String pointer, Collection<HoleRef> refs) {
-    List<Entry> entries = refs.stream().map(r -> new Entry(pointer + "/" + r, r)).toList();
+    List<Entry> entries = new ArrayList<>(refs.size());
+    for (HoleRef ref : refs) {
+      entries.add(new Entry(pointer, ref, ref));
+    }
     return new NamedHoles(entries, /* table= */ true);
   }
 
-  private static NamedHoles one(String pointer, HoleRef ref) {
-    return new NamedHoles(List.of(new Entry(pointer, ref)), /* table= */ false);
+  private static NamedHoles one(String list, int index, HoleRef ref) {
+    return new NamedHoles(List.of(new Entry(list, index, ref)), /* table= */ false);
   }
 }

@@ -1,7 +1,9 @@
 package org.hoopwright.check;
 
 import java.util.function.Consumer;
+import org.hoopwright.bed.Bed;
 import org.hoopwright.bed.Span;
+import org.hoopwright.bed.SpanId;
 import org.hoopwright.finding.Finding;
 import org.hoopwright.finding.FindingCode;
 
@@ -15,8 +17,8 @@ final class SpanAlone extends Rule {
   @Override
   void look(Facts facts, Consumer<Finding> out) {
     for (Span span : facts.bed().spans()) {
-      if (facts.bed().crossings(span.id()).isEmpty()) {
-        boolean cross = span.id().isCross();
+      boolean cross = span.id().isCross();
+      if (isAlone(facts.bed(), span.id())) {
         out.accept(
             finding()
                 .message(
@@ -33,5 +35,11 @@ final class SpanAlone extends Rule {
                 .build());
       }
     }
+  }
+
+  private static boolean isAlone(Bed bed, SpanId span) {
+    return span.isCross()
+        ? bed.mainsLeftToRight().stream().noneMatch(main -> bed.meets(main, span))
+        : bed.crosses().stream().noneMatch(cross -> bed.meets(span, cross.id()));
   }
 }

@@ -23,7 +23,11 @@ final class UnknownHole extends Rule {
   @Override
   void look(Facts facts, Consumer<Finding> out) {
     for (NamedHoles list : NamedHoles.lists(facts.layout())) {
-      list.entries().forEach(e -> unknown(facts, e.pointer(), e.ref().holes(), out));
+      for (NamedHoles.Entry entry : list.entries()) {
+        if (!facts.ring().hasAll(entry.ref().holes())) {
+          unknown(facts, entry.pointer(), entry.ref().holes(), out);
+        }
+      }
     }
     for (NamedHoles.Pair pair : NamedHoles.pairs(facts.layout())) {
       if (pair.alike() && pair.holes().stream().noneMatch(facts.ring()::has)) {

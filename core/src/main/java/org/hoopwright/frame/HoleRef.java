@@ -14,11 +14,16 @@ public final class HoleRef {
   private final @Nullable Side side;
   private final End end;
   private final int number;
+  private final List<HoleId> holes;
 
   private HoleRef(@Nullable Side side, End end, int number) {
     this.side = side;
     this.end = end;
     this.number = number;
+    this.holes =
+        side == null
+            ? List.of(new HoleId(Side.LEFT, end, number), new HoleId(Side.RIGHT, end, number))
+            : List.of(new HoleId(side, end, number));
   }
 
   /**
@@ -94,9 +99,7 @@ public final class HoleRef {
 
   /** The holes meant: one, or the left and then the right one. */
   public List<HoleId> holes() {
-    return side == null
-        ? List.of(new HoleId(Side.LEFT, end, number), new HoleId(Side.RIGHT, end, number))
-        : List.of(new HoleId(side, end, number));
+    return holes;
   }
 
   /** The hole meant on this side, or empty when only the other side is named. */

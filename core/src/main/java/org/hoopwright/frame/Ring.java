@@ -97,6 +97,16 @@ public final class Ring {
     return hole.number() <= count;
   }
 
+  /** Whether the layout's counts have all these holes. */
+  public boolean hasAll(List<HoleId> holes) {
+    for (HoleId hole : holes) {
+      if (!has(hole)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   /**
    * The hole's place in its side's list, from 0.
    *
