@@ -1,8 +1,6 @@
 package org.hoopwright.testing;
 
-import com.google.common.collect.Comparators;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -135,8 +133,16 @@ public final class LayoutDetails {
    * Mains past the widest part of a hoop have holes nearer the axis again, and are not measured.
    */
   private static boolean growing(StringOffsets.Mains mains) {
-    return Comparators.isInStrictOrder(mains.head(), Comparator.naturalOrder())
-        && Comparators.isInStrictOrder(mains.throat(), Comparator.naturalOrder());
+    return growing(mains.head()) && growing(mains.throat());
+  }
+
+  private static boolean growing(List<Double> offsets) {
+    for (int i = 1; i < offsets.size(); i++) {
+      if (offsets.get(i) <= offsets.get(i - 1)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private StringOffsets.Mains mains(Side side) {
