@@ -13,12 +13,13 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Calls of the command line in a process of their own, with little memory. */
-final class ChildJvm {
+public final class ChildJvm {
 
-  private static final Path JAVA = Path.of(System.getProperty("java.home"), "bin", "java");
+  /** The program that runs the tests. */
+  public static final Path JAVA = Path.of(System.getProperty("java.home"), "bin", "java");
 
   /** What the tests themselves run with, whether as modules or not. */
-  private static final String CLASSES =
+  public static final String CLASSES =
       Stream.of("jdk.module.path", "java.class.path")
           .map(p -> System.getProperty(p, ""))
           .filter(p -> !p.isEmpty())
