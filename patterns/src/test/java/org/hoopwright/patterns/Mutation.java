@@ -59,6 +59,11 @@ record Mutation(Kind kind, String text, List<String> pointers, int firstLine, in
     boolean named() {
       return value > from;
     }
+
+    /** Whether another part lies in this one. */
+    boolean holds(Part other) {
+      return from <= other.from && other.to <= to && to - from > other.to - other.from;
+    }
   }
 
   private static final List<String> NUMBERS =
@@ -277,11 +282,11 @@ record Mutation(Kind kind, String text, List<String> pointers, int firstLine, in
         parts(text).stream()
             .filter(p -> (finding.pointer() + "/").startsWith(p.pointer() + "/"))
             .toList();
-    String nearest = round.stream().map(Part::pointer).reduce("", (outer, inner) -> inner);
-    // A member that is stated twice has two values of one pointer.
-    return nearest.isEmpty()
+    // A member that is stated twice has two values of one pointer, each with what it holds.
+    return round.isEmpty()
         || round.stream()
-            .anyMatch(p -> p.pointer().equals(nearest) && p.from() <= at && at < p.to());
+            .filter(p -> round.stream().noneMatch(p::holds))
+            .anyMatch(p -> p.from() <= at && at < p.to());
   }
 
   /** Whether a place touches the lines of the change. */

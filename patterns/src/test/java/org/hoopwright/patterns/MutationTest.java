@@ -14,6 +14,7 @@ import org.hoopwright.finding.FindingCode;
 import org.hoopwright.finding.Findings;
 import org.hoopwright.finding.Severity;
 import org.hoopwright.testing.Draw;
+import org.junit.jupiter.api.Test;
 
 /**
  * A valid layout with one place changed is still valid, or a finding says so at that place.
@@ -97,6 +98,15 @@ class MutationTest {
                 .anyMatch(f -> anyRelated(pointers, RuleBook.of(f.code()).needs()))
         ? Found.AT_WHAT_IT_CONTRADICTS
         : Found.ELSEWHERE;
+  }
+
+  /** A member renamed to one that is there leaves two, and what the first lacks is found in it. */
+  @Test
+  void whatTheFirstOfTwoMembersLacksIsFoundInIt() {
+    String text = Samples.text("willowbank-100").replace("\"frame\"", "\"crosses\"");
+    assertThat(Corpus.read(text).report().findings())
+        .anyMatch(f -> f.pointer().equals("/crosses/count"))
+        .allMatch(f -> Mutation.agree(text, f));
   }
 
   @Property(tries = 600)
