@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import org.hoopwright.bed.Bed;
 import org.hoopwright.bed.DetourSearch;
@@ -48,10 +49,12 @@ final class Detours {
     boolean proven = result.proven();
     int tried = 0;
     for (DetourSearch.Pattern pattern : result.patterns()) {
-      RouteResult routes = routes(pattern.bed(), job);
-      if (!routes.ranked().isEmpty()) {
-        return found(result.stated().get(), pattern, routes.ranked().get(0).route(), tried);
+      RouteRequest request = request(pattern.bed(), job);
+      Optional<Route> best = RouteSearch.best(pattern.bed(), request);
+      if (best.isPresent()) {
+        return found(result.stated().get(), pattern, best.get(), tried);
       }
+      RouteResult routes = RouteSearch.search(pattern.bed(), request); // for the reasons
       proven &= routes.status() != RouteResult.Status.LIMIT_REACHED;
       nearest = nearest == null ? routes : nearest;
       tried++;
@@ -60,10 +63,9 @@ final class Detours {
     return new Detour.None(why, proven && tried < DetourSearch.MOST);
   }
 
-  private static RouteResult routes(Bed bed, Job job) {
+  private static RouteRequest request(Bed bed, Job job) {
     RouteRequest request = job.routeRequest(bed.layout());
-    return RouteSearch.search(
-        bed, request.toBuilder().maxNodes(Math.min(ROUTE_NODES, request.maxNodes())).build());
+    return request.toBuilder().maxNodes(Math.min(ROUTE_NODES, request.maxNodes())).build();
   }
 
   private static Detour.Found found(

@@ -15,7 +15,6 @@ import org.hoopwright.finding.Findings;
 import org.hoopwright.frame.End;
 import org.hoopwright.frame.Layout;
 import org.hoopwright.route.RouteRequest;
-import org.hoopwright.route.RouteResult;
 import org.hoopwright.route.RouteSearch;
 
 /**
@@ -70,11 +69,8 @@ public record InferredLayout(Inference inference, List<Layout> layouts, List<Fin
       if (complete.mainsStart().isPresent() && complete.mainsStart().get() != end) {
         continue;
       }
-      RouteResult routes =
-          RouteSearch.search(
-              assignment.bed().get(),
-              RouteRequest.builder().mainsStart(end).maxNodes(ROUTE_NODES).build());
-      if (!routes.ranked().isEmpty()) {
+      RouteRequest fromEnd = RouteRequest.builder().mainsStart(end).maxNodes(ROUTE_NODES).build();
+      if (RouteSearch.best(assignment.bed().get(), fromEnd).isPresent()) {
         ends.add(end);
       }
     }

@@ -117,11 +117,11 @@ final class SuperellipseQuarter {
   }
 
   double x(double u) {
-    return a * (u <= 1 ? lead(u) : other(2 - u));
+    return place(u).x();
   }
 
   double y(double u) {
-    return b * (u <= 1 ? other(u) : lead(2 - u));
+    return place(u).y();
   }
 
   private Place place(double u) {

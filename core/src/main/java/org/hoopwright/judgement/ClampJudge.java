@@ -133,12 +133,11 @@ final class ClampJudge {
     List<Finding> findings = new ArrayList<>();
     Set<String> dirty = new TreeSet<>();
     for (ClampJudgement c : clamps) {
-      boolean saidOfTheOther = c.together().isPresent() && c.clamp().startsWith(STARTING);
-      if (saidOfTheOther) {
-        // What a pair bears is said of its machine clamp.
-      } else if (c.verdict() == Verdict.SLIPS || c.verdict() == Verdict.MAY_SLIP) {
+      // What a pair bears is said of its machine clamp.
+      boolean said = c.together().isPresent() && c.clamp().startsWith(STARTING);
+      if (!said && (c.verdict() == Verdict.SLIPS || c.verdict() == Verdict.MAY_SLIP)) {
         findings.add(slip(c, unit));
-      } else if (c.verdict() == Verdict.UNTESTED && tested(plan, c)) {
+      } else if (!said && c.verdict() == Verdict.UNTESTED && tested(plan, c)) {
         findings.add(untested(c, unit));
       }
       if (rating(plan, c.clamp(), c.worstSpan()).mustBeCleaned()) {

@@ -36,6 +36,6 @@ public final class BenchReader {
    * @throws UnreadableFile when it cannot be opened or read, is too big or not UTF-8
    */
   public static BenchResult read(Path file) throws UnreadableFile {
-    return read(file.toString(), BoundFile.bytes(file));
+    return read(file.toString(), FileText.bytes(file));
   }
 }

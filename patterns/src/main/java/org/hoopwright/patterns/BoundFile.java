@@ -1,10 +1,5 @@
 package org.hoopwright.patterns;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -39,17 +34,5 @@ record BoundFile<T>(String text, Optional<T> value, List<Finding> findings) {
     findings.addAll(reading.findings());
     return new BoundFile<>(
         text, Findings.hasErrors(findings) ? Optional.empty() : value, Findings.sorted(findings));
-  }
-
-  /** The bytes of a file, one more than a file may have at most. */
-  static byte[] bytes(Path file) throws UnreadableFile {
-    String name = file.toString();
-    try (InputStream in = Files.newInputStream(file)) {
-      return in.readNBytes(LayoutReader.MAX_BYTES + 1);
-    } catch (NoSuchFileException e) {
-      throw new UnreadableFile(name, "there is no such file");
-    } catch (IOException | SecurityException e) {
-      throw new UnreadableFile(name, "it cannot be opened");
-    }
   }
 }

@@ -2,11 +2,17 @@ package org.hoopwright.patterns;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
+import java.io.IOException;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
 import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
@@ -17,6 +23,42 @@ final class FileText {
   private static final char REPLACEMENT = '\uFFFD';
 
   private FileText() {}
+
+  /**
+   * The bytes of a file, one more than a file may have at most.
+   *
+   * @throws UnreadableFile when it cannot be opened or read
+   */
+  static byte[] bytes(Path file) throws UnreadableFile {
+    String name = file.toString();
+    if (Files.isDirectory(file)) {
+      throw new UnreadableFile(name, "it is a folder");
+    }
+    try (InputStream in = Files.newInputStream(file)) {
+      return bytes(name, in);
+    } catch (UnreadableFile e) {
+      throw e;
+    } catch (NoSuchFileException e) {
+      throw new UnreadableFile(name, "there is no such file");
+    } catch (AccessDeniedException e) {
+      throw new UnreadableFile(name, "access is denied");
+    } catch (IOException | SecurityException e) {
+      throw new UnreadableFile(name, "it cannot be opened");
+    }
+  }
+
+  /**
+   * The bytes of a stream, likewise.
+   *
+   * @throws UnreadableFile when it cannot be read
+   */
+  static byte[] bytes(String name, InputStream in) throws UnreadableFile {
+    try {
+      return in.readNBytes(LayoutReader.MAX_BYTES + 1);
+    } catch (IOException e) {
+      throw new UnreadableFile(name, "reading it failed");
+    }
+  }
 
   /** The text, without byte order mark. */
   static String decode(String fileName, byte[] bytes) throws UnreadableFile {

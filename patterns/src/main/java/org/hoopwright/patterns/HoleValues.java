@@ -69,7 +69,7 @@ record HoleValues(Values values) {
                 JsonNode item = list.items().get(i);
                 Optional<HoleRef> ref = hole(item, Pointers.to(pointer, i), entry(i, title));
                 if (ref.isPresent()) {
-                  moved(item, pointer, i, refs.size());
+                  moved(pointer, i, refs.size());
                   refs.add(ref.get());
                 }
               }
@@ -78,9 +78,9 @@ record HoleValues(Values values) {
   }
 
   /** Notes an entry that moves up in its list because entries before it are left out. */
-  private void moved(JsonNode item, String list, int inFile, int inLayout) {
+  private void moved(String list, int inFile, int inLayout) {
     if (inFile != inLayout) {
-      values.reading().move(Pointers.to(list, inLayout), Pointers.to(list, inFile), item.place());
+      values.reading().move(Pointers.to(list, inLayout), Pointers.to(list, inFile));
     }
   }
 
@@ -137,13 +137,11 @@ record HoleValues(Values values) {
         JsonNode item = list.get().items().get(i);
         Optional<NoRun> stretch = stretch(item, Pointers.to(pointer, i), entry(i, title));
         if (stretch.isPresent() && item instanceof ArrayNode pair) {
-          moved(item, pointer, i, stretches.size());
+          moved(pointer, i, stretches.size());
           String own = Pointers.to(pointer, i);
           String kept = Pointers.to(pointer, stretches.size());
           for (int end = 0; end < pair.items().size() && i > stretches.size(); end++) {
-            values
-                .reading()
-                .move(Pointers.to(kept, end), Pointers.to(own, end), pair.items().get(end).place());
+            values.reading().move(Pointers.to(kept, end), Pointers.to(own, end));
           }
           stretches.add(stretch.get());
         }

@@ -1,10 +1,6 @@
 package org.hoopwright.patterns;
 
-import java.io.IOException;
 import java.io.InputStream;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -99,21 +95,7 @@ public final class LayoutReader {
    * @throws UnreadableFile when it cannot be opened or read, is too big or not UTF-8
    */
   public static ReadResult read(Path file) throws UnreadableFile {
-    String name = file.toString();
-    if (Files.isDirectory(file)) {
-      throw new UnreadableFile(name, "it is a folder");
-    }
-    try (InputStream in = Files.newInputStream(file)) {
-      return read(name, in);
-    } catch (UnreadableFile e) {
-      throw e;
-    } catch (NoSuchFileException e) {
-      throw new UnreadableFile(name, "there is no such file");
-    } catch (AccessDeniedException e) {
-      throw new UnreadableFile(name, "access is denied");
-    } catch (IOException | SecurityException e) {
-      throw new UnreadableFile(name, "it cannot be opened");
-    }
+    return read(file.toString(), FileText.bytes(file));
   }
 
   /**
@@ -124,13 +106,7 @@ public final class LayoutReader {
    * @throws UnreadableFile when it cannot be read, is too big or not UTF-8
    */
   public static ReadResult read(String name, InputStream in) throws UnreadableFile {
-    byte[] bytes;
-    try {
-      bytes = in.readNBytes(MAX_BYTES + 1);
-    } catch (IOException e) {
-      throw new UnreadableFile(name, "reading it failed");
-    }
-    return read(name, bytes);
+    return read(name, FileText.bytes(name, in));
   }
 
   private static UnreadableFile tooBig(String name) {

@@ -1,11 +1,9 @@
 package org.hoopwright.patterns;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -23,7 +21,6 @@ import org.hoopwright.patterns.json.JsonNode.Found;
 final class Reading {
 
   private final List<Finding> findings = new ArrayList<>();
-  private final Map<String, Place> movedPlaces = new HashMap<>();
   private final Set<String> tables = new HashSet<>();
   private final Set<String> lost = new TreeSet<>();
   private final Map<String, String> moved = new TreeMap<>();
@@ -55,8 +52,7 @@ final class Reading {
    * Notes that the value at a pointer stands at another one of the layout, because entries before
    * it are lost.
    */
-  void move(String inLayout, String inFile, Place place) {
-    movedPlaces.put(inLayout, place);
+  void move(String inLayout, String inFile) {
     moved.put(inLayout, inFile);
   }
 
@@ -85,13 +81,13 @@ final class Reading {
 
   /** Where everything stands in the file of this root. */
   Places places(JsonNode root) {
-    Map<String, Place> own = Map.copyOf(movedPlaces);
+    Map<String, String> inFile = Map.copyOf(moved);
     Set<String> named = Set.copyOf(tables);
     return Places.of(
-        pointer ->
-            own.containsKey(pointer)
-                ? Optional.ofNullable(own.get(pointer))
-                : root.find(pointer).map(found -> place(found, pointer, named)));
+        pointer -> {
+          String own = inFile.getOrDefault(pointer, pointer);
+          return root.find(own).map(found -> place(found, own, named));
+        });
   }
 
   private static Place place(Found found, String pointer, Set<String> tables) {

@@ -40,6 +40,6 @@ public final class StateReader {
    * @throws UnreadableFile when it cannot be opened or read, is too big or not UTF-8
    */
   public static StateResult read(Path file) throws UnreadableFile {
-    return read(file.toString(), BoundFile.bytes(file));
+    return read(file.toString(), FileText.bytes(file));
   }
 }
