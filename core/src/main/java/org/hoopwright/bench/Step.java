@@ -159,6 +159,11 @@ public sealed interface Step {
     public String word() {
       return "set-clamp";
     }
+
+    /** Whether one of the two sits outside behind the other, so that they share what they hold. */
+    public boolean pairsWith(SetClamp other) {
+      return side != other.side && span.equals(other.span) && near.equals(other.near);
+    }
   }
 
   /**

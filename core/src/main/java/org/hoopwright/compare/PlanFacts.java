@@ -176,6 +176,8 @@ final class PlanFacts {
     option("starting clamps", bench.startingClamps());
     option("kind of machine clamps", bench.machineClampKind().word());
     option("tensioner", bench.tensioner().word());
+    option("use of a clamp behind another", job.backUp().word().replace('-', ' '));
+    option("use of a third clamp", job.thirdClamp().word().replace('-', ' '));
     option("run limit", job.routes().runLimit());
     option("knot limit", job.routes().knotLimit());
     option("lead limit", job.leadLimit());

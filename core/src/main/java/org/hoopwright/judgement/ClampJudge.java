@@ -64,8 +64,7 @@ final class ClampJudge {
       Step.SetClamp set, StepForces forces, Map<String, Step.SetClamp> on) {
     return on.values().stream()
         .filter(o -> forces.clamps().containsKey(o.clamp()))
-        .filter(o -> o.side() != set.side())
-        .filter(o -> o.span().equals(set.span()) && o.near().equals(set.near()))
+        .filter(set::pairsWith)
         .filter(
             o ->
                 forces.together().containsKey(o.clamp())

@@ -59,12 +59,7 @@ final class ForceWalk {
       if (step instanceof Step.FreeClamp free) {
         on.remove(free.clamp());
       } else if (step instanceof Step.SetClamp set) {
-        if (on.values().stream()
-            .anyMatch(
-                o ->
-                    o.side() != set.side()
-                        && o.span().equals(set.span())
-                        && o.near().equals(set.near()))) {
+        if (on.values().stream().anyMatch(set::pairsWith)) {
           return true;
         }
         on.put(set.clamp(), set);

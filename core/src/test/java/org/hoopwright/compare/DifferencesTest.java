@@ -22,6 +22,7 @@ import org.hoopwright.Hoopwright;
 import org.hoopwright.Outcome;
 import org.hoopwright.Plan;
 import org.hoopwright.bed.StatedAssignment;
+import org.hoopwright.bench.ClampUse;
 import org.hoopwright.bench.Job;
 import org.hoopwright.frame.Direction;
 import org.hoopwright.frame.EachSide;
@@ -411,6 +412,21 @@ class DifferencesTest {
     assertThat(exchanged(Hoopwright.compare(one, two)))
         .containsExactlyInAnyOrderElementsOf(bare(found));
     assertThat(found).allSatisfy(DifferencesTest::readsWell);
+  }
+
+  @Test
+  void plansWithAndWithoutClampsBehindOthersSayHowTheyAreUsed() {
+    Layout layout = Willowbank.hundred().build();
+    Plan without = plan(layout, Job.builder().backUp(ClampUse.NEVER).build());
+    Plan with =
+        plan(layout, Job.builder().backUp(ClampUse.ALWAYS).thirdClamp(ClampUse.NEVER).build());
+
+    assertThat(Hoopwright.compare(without, with))
+        .filteredOn(d -> d.topic() == Topic.OPTIONS)
+        .extracting(Difference::say)
+        .containsExactly(
+            "The use of a clamp behind another is never in the first, always in the second.",
+            "The use of a third clamp is as needed in the first, never in the second.");
   }
 
   @Test
